@@ -5,11 +5,11 @@ package handwheel.diagnostics;
  *
  * @param id stable dotted id, lower-kebab parts, such as {@code script.unknown-key}
  * @param severity how much it matters
- * @param place where it is
+ * @param spot where it is
  * @param message what was found and what was expected, one or two sentences
  * @param mend how to put it right, one sentence; may be empty
  */
-public record Finding(String id, Severity severity, Place place, String message, String mend) {
+public record Finding(String id, Severity severity, SourceSpot spot, String message, String mend) {
   /**
    * Returns whether a script with this finding may not be run.
    *
@@ -26,7 +26,7 @@ public record Finding(String id, Severity severity, Place place, String message,
    */
   public String text() {
     String head =
-        place
+        spot
             + ": "
             + severity.name().toLowerCase(java.util.Locale.ROOT)
             + ": "
@@ -34,6 +34,6 @@ public record Finding(String id, Severity severity, Place place, String message,
             + " ["
             + id
             + "]";
-    return mend.isEmpty() ? head : head + System.lineSeparator() + "    " + mend;
+    return mend.isEmpty() ? head : head + "\n" + "    " + mend;
   }
 }

@@ -4,8 +4,8 @@
  *
  * <p>This package never reads a file and never throws for a person's mistake.
  *
- * <p>Reading order: {@link handwheel.diagnostics.Place}, {@link handwheel.diagnostics.Finding},
- * {@link handwheel.diagnostics.NearestWords}.
+ * <p>Reading order: {@link handwheel.diagnostics.SourceSpot}, {@link
+ * handwheel.diagnostics.Finding}, {@link handwheel.diagnostics.NearestWords}.
  */
 @org.jspecify.annotations.NullMarked
 package handwheel.diagnostics;

@@ -7,19 +7,19 @@ package handwheel.diagnostics;
  * @param line from 1; 0 when the finding is about the whole file
  * @param column from 1, counted in code points; 0 when the finding is about the whole line
  */
-public record Place(String file, int line, int column) implements Comparable<Place> {
+public record SourceSpot(String file, int line, int column) implements Comparable<SourceSpot> {
   /**
    * Returns a place for a finding about a whole file.
    *
    * @param file the name the person gave
    * @return the place
    */
-  public static Place wholeFile(String file) {
-    return new Place(file, 0, 0);
+  public static SourceSpot wholeFile(String file) {
+    return new SourceSpot(file, 0, 0);
   }
 
   @Override
-  public int compareTo(Place other) {
+  public int compareTo(SourceSpot other) {
     int byFile = file.compareTo(other.file);
     int byLine = byFile != 0 ? byFile : Integer.compare(line, other.line);
     return byLine != 0 ? byLine : Integer.compare(column, other.column);

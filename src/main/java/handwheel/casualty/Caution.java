@@ -1,0 +1,31 @@
+package handwheel.casualty;
+
+import handwheel.diagnostics.SourceSpot;
+import java.util.List;
+
+/**
+ * A caution, shown and acknowledged before the drill starts and again before the step it belongs
+ * to. Its parts are informed by ANSI Z535.6 (from memory): signal word, hazard, consequence, how to
+ * avoid it.
+ *
+ * @param id lower-kebab id
+ * @param signal {@code DANGER}, {@code WARNING} or {@code CAUTION}
+ * @param hazard what it is
+ * @param consequence what it does
+ * @param avoid how to stay clear of it
+ * @param before ids of the steps it belongs to
+ * @param spot where it stands in the script
+ */
+public record Caution(
+    String id,
+    String signal,
+    String hazard,
+    String consequence,
+    String avoid,
+    List<String> before,
+    SourceSpot spot) {
+  /** Copies the list. */
+  public Caution {
+    before = List.copyOf(before);
+  }
+}
