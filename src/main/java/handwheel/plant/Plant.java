@@ -40,6 +40,16 @@ public final class Plant {
   }
 
   /**
+   * Builds a plant on the standard table of saturated water and steam.
+   *
+   * @param numbers the ship's sizes
+   * @return the plant
+   */
+  public static Plant of(PlantNumbers numbers) {
+    return of(numbers, SaturationTable.standard());
+  }
+
+  /**
    * Puts the plant into a condition. States and ports not named are zero; flags and timers seldom
    * need a name, continuous states do.
    *
