@@ -41,6 +41,11 @@ public final class Session {
   /** What a run is made from, so that it can be made again. */
   private record Script(Ship ship, Casualty casualty, long seed, Mode mode, Paces paces) {}
 
+  /** Opens a session on a sink. */
+  interface Opener {
+    Session open(EntrySink sink);
+  }
+
   /** An input and the tick it took effect at. */
   private record Taken(long tick, Input input) {}
 
