@@ -355,6 +355,10 @@ public final class Plant {
     return true;
   }
 
+  List<State> continuous() {
+    return List.of(states);
+  }
+
   Furnace furnace(Side side) {
     return side == Side.SATURATED ? saturated : superheated;
   }
