@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.Iterator;
 import java.util.List;
@@ -15,6 +16,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.BiConsumer;
 
 /** Reference conditions of the independent study the plant is held to, by their symbols. */
 public final class Starts {
@@ -55,19 +57,37 @@ public final class Starts {
     }
   }
 
-  static SortedMap<String, Double> ports(JsonElement controls) {
-    SortedMap<String, Double> positions = new TreeMap<>();
+  /** Shows every continuous state's value, in exact decimals. */
+  static void eachState(String start, BiConsumer<String, BigDecimal> state) {
+    int column = List.of(STATES.get(0)).indexOf(start);
+    for (String[] row : STATES.subList(1, STATES.size())) {
+      BigDecimal factor = new BigDecimal(row("state", row[0])[3]);
+      state.accept(stateName(row[0]), new BigDecimal(row[column]).multiply(factor));
+    }
+  }
+
+  static void eachPort(String start, BiConsumer<String, JsonElement> port) {
+    each(STARTS.getAsJsonObject(start).get("controls"), port);
+  }
+
+  private static void each(JsonElement controls, BiConsumer<String, JsonElement> port) {
     for (Map.Entry<String, JsonElement> e : controls.getAsJsonObject().entrySet()) {
       if (e.getValue().isJsonArray()) {
         int i = 0;
         for (JsonElement one : e.getValue().getAsJsonArray()) {
-          String symbol = e.getKey() + "[" + i++ + "]";
-          positions.put(port(symbol).id(), position(symbol, one.getAsString()));
+          port.accept(e.getKey() + "[" + i++ + "]", one);
         }
       } else {
-        positions.put(port(e.getKey()).id(), position(e.getKey(), e.getValue().getAsString()));
+        port.accept(e.getKey(), e.getValue());
       }
     }
+  }
+
+  static SortedMap<String, Double> ports(JsonElement controls) {
+    SortedMap<String, Double> positions = new TreeMap<>();
+    each(
+        controls,
+        (symbol, value) -> positions.put(port(symbol).id(), position(symbol, value.getAsString())));
     return positions;
   }
 
