@@ -19,6 +19,15 @@ final class FlameRules {
   private final FuelSystem fuel;
   private final Positions ports;
 
+  /** Vapour over what the air could burn, before anything of this tick burned. */
+  private double ratio;
+
+  /** Unused air in the furnace before anything of this tick burned, kg. */
+  private double airKg;
+
+  /** Whether a burner of the furnace is alight. */
+  private boolean isAnyLit;
+
   FlameRules(BurnerFront front, FuelSystem fuel, Positions ports) {
     this.front = front;
     this.fuel = fuel;
@@ -64,35 +73,32 @@ final class FlameRules {
   }
 
   void applyTo(Furnace furnace, PlantEvents events) {
-    double airKg = furnace.airKg();
-    double ratio = Physics.AIR_FOR_OIL * furnace.vapourKg.x / airKg;
-    boolean any = front.litCount(furnace.side) > 0;
+    airKg = furnace.airKg();
+    ratio = Physics.AIR_FOR_OIL * furnace.vapourKg.x / airKg;
+    isAnyLit = front.litCount(furnace.side) > 0;
     for (Burner burner : ALL) {
       if (burner.side() == furnace.side && !front.isLit(burner)) {
-        any |= light(burner, furnace, new Cloud(ratio, airKg, any), events);
+        isAnyLit |= light(burner, furnace, events);
       }
     }
     boolean isWet = isWet(furnace.side);
     boolean hasSource = furnace.isHot() || hasTorch(furnace.side);
-    boolean waits = !any && !furnace.burnsAsFormed();
+    boolean waits = !isAnyLit && !furnace.burnsAsFormed();
     if (furnace.ignites(ratio, waits && hasSource && !isWet)) {
-      explode(furnace, ratio, airKg, events);
+      explode(furnace, events);
       furnace.startBurningAsFormed();
     }
     furnace.keepBurning(furnace.isHot() || hasTorch(furnace.side), isWet);
   }
 
-  /** Vapour in a furnace before anything of this tick burned, and whether a burner is alight. */
-  private record Cloud(double ratio, double airKg, boolean isAnyLit) {}
-
-  private boolean light(Burner burner, Furnace furnace, Cloud cloud, PlantEvents events) {
+  private boolean light(Burner burner, Furnace furnace, PlantEvents events) {
     Flag ticks = front.flameTicks(burner);
     if (ticks.n < 0) {
       ticks.n++;
       return false;
     }
     boolean hasTorch = ports.at(Port.TORCH_S1, burner) > 0;
-    boolean hasSource = hasTorch || furnace.isHot() || cloud.isAnyLit();
+    boolean hasSource = hasTorch || furnace.isHot() || isAnyLit;
     if (!hasSource || !takesFire(burner)) {
       ticks.n = 0;
       return false;
@@ -101,15 +107,15 @@ final class FlameRules {
     if (ticks.n < (hasTorch ? LIT_BY_TORCH : LIT_BY_HEAT)) {
       return false;
     }
-    if (!cloud.isAnyLit() && !furnace.burnsAsFormed()) {
-      explode(furnace, cloud.ratio(), cloud.airKg(), events);
+    if (!isAnyLit && !furnace.burnsAsFormed()) {
+      explode(furnace, events);
     }
     if (ticks.n < 0) {
       return false;
     }
     ticks.n = 0;
     front.setLit(burner, true);
-    events.burnerLit(burner, source(hasTorch, cloud.isAnyLit()));
+    events.burnerLit(burner, source(hasTorch, isAnyLit));
     return true;
   }
 
@@ -141,7 +147,7 @@ final class FlameRules {
     return false;
   }
 
-  private void explode(Furnace furnace, double ratio, double airKg, PlantEvents events) {
+  private void explode(Furnace furnace, PlantEvents events) {
     double vapourKg = furnace.vapourKg.x;
     double pa = furnace.explode(ratio, airKg);
     if (pa < 300) {
