@@ -1,8 +1,5 @@
 package handwheel.house;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -24,17 +21,14 @@ record Bite(int number, List<String> rules, List<String> lines) {
       "import java.io.*; import java.util.*; import java.util.stream.*;";
 
   /** Reads all programs. */
-  static List<Bite> all() throws IOException {
-    try (InputStream in = Bite.class.getResourceAsStream("bites.txt")) {
-      List<Bite> all = new ArrayList<>();
-      for (String part :
-          new String(in.readAllBytes(), StandardCharsets.UTF_8).split("(?m)^== ", -1)) {
-        if (!part.isBlank()) {
-          all.add(of(all.size() + 1, part.strip().lines().toList()));
-        }
+  static List<Bite> all() {
+    List<Bite> all = new ArrayList<>();
+    for (String part : Resource.text("bites.txt").split("(?m)^== ", -1)) {
+      if (!part.isBlank()) {
+        all.add(of(all.size() + 1, part.strip().lines().toList()));
       }
-      return all;
     }
+    return all;
   }
 
   private static Bite of(int number, List<String> lines) {

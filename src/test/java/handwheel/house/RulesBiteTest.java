@@ -58,7 +58,7 @@ final class RulesBiteTest {
     return Files.writeString(file, text, StandardCharsets.UTF_8).toString();
   }
 
-  static Stream<Bite> bites() throws IOException {
+  static Stream<Bite> bites() {
     return Bite.all().stream();
   }
 
@@ -75,7 +75,7 @@ final class RulesBiteTest {
 
   @ParameterizedTest
   @EnumSource
-  void isBrokenBySomeProgram(Rule rule) throws IOException {
+  void isBrokenBySomeProgram(Rule rule) {
     assertThat(Bite.all()).anyMatch(bite -> bite.rules().contains(rule.name()));
   }
 
