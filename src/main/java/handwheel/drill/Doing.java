@@ -125,7 +125,9 @@ final class Doing {
     } else if (job.order instanceof Order.Look) {
       watch(job, Goal.LOOK_TICKS);
     } else {
-      scene.log(new Entry.Arrived(scene.now, person.id(), place));
+      if (job.stage == Job.Stage.WALKING || !(job.order instanceof Order.Muster)) {
+        scene.log(new Entry.Arrived(scene.now, person.id(), place));
+      }
       person.job = null;
     }
   }

@@ -45,7 +45,7 @@ record FittingWork(Fitting fitting, Control control, Verb verb, Optional<Setting
       boolean isGradual = isGradual(move.port());
       scene.travels.start(
           move.port(),
-          from,
+          scene.plant,
           to,
           scene.now + after + (isGradual ? 0 : ticks),
           isGradual ? ticks : 0);

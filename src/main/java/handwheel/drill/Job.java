@@ -9,13 +9,19 @@ final class Job {
   /** Where a job is. */
   enum Stage {
     /** Heard, not yet begun. */
-    HEARING,
+    HEARING(0),
     /** Repeated back, waiting for the go-ahead. */
-    AWAITING,
+    AWAITING(1),
     /** On his way. */
-    WALKING,
+    WALKING(2),
     /** Hand on it, or eye on the gauge. */
-    WORKING
+    WORKING(3);
+
+    private final int code;
+
+    Stage(int code) {
+      this.code = code;
+    }
   }
 
   final int n;
@@ -48,7 +54,7 @@ final class Job {
 
   void walk(String name, StateWalker walker) {
     walker.visit(name + ".n", n);
-    walker.visit(name + ".stage", stage.ordinal());
+    walker.visit(name + ".stage", stage.code);
     walker.visit(name + ".until", untilTick);
     walker.visit(name + ".fitting", fitting);
   }

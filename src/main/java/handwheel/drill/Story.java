@@ -105,8 +105,7 @@ final class Story {
       double bore = act.holeM().in(drawn);
       double area = StrictMath.PI / 4 * bore * bore;
       long ticks = Engine.ticks(act.rampS().in(drawn));
-      double from = scene.plant.position(act.port());
-      scene.travels.start(act.port(), from, area, scene.now, ticks);
+      scene.travels.start(act.port(), scene.plant, area, scene.now, ticks);
       facts.truths().leak(act.fault(), act.port());
     }
 
@@ -122,9 +121,8 @@ final class Story {
 
     @Override
     public void outside(PhaseAct.Outside act) {
-      double from = scene.plant.position(act.port());
       long ticks = Engine.ticks(act.overS().in(drawn));
-      scene.travels.start(act.port(), from, act.to(), scene.now, ticks);
+      scene.travels.start(act.port(), scene.plant, act.to(), scene.now, ticks);
     }
   }
 }
