@@ -27,7 +27,11 @@ public enum Dimension {
   /** Speed of a walker, m/s. */
   SPEED("speed"),
   /** Area, m2. */
-  AREA("area");
+  AREA("area"),
+  /** Share a second, 1/s. */
+  RATE("rate"),
+  /** Mass in a volume, kg/m3. */
+  DENSITY("density");
 
   private final String words;
 

@@ -68,7 +68,11 @@ public enum Unit {
   /** Metre a second. */
   M_PER_S("m/s", Dimension.SPEED, 1, 0, 2),
   /** Square metre. */
-  SQUARE_METRE("m2", Dimension.AREA, 1, 0, 4);
+  SQUARE_METRE("m2", Dimension.AREA, 1, 0, 4),
+  /** A share a second. */
+  PER_SECOND("1/s", Dimension.RATE, 1, 0, 5),
+  /** Kilogram in a cubic metre. */
+  KG_PER_M3("kg/m3", Dimension.DENSITY, 1, 0, 6);
 
   private final String symbol;
   private final Dimension dimension;
@@ -105,7 +109,7 @@ public enum Unit {
   /**
    * Returns how many decimals a display shows.
    *
-   * @return decimals, 0 to 4
+   * @return decimals, 0 to 6
    */
   public int decimals() {
     return decimals;
