@@ -18,6 +18,15 @@ public sealed interface Entry {
   String kind();
 
   /**
+   * Returns when it was.
+   *
+   * @return tick; 0 for lines from before the first tick and for the score
+   */
+  default long t() {
+    return 0;
+  }
+
+  /**
    * One charge of a score.
    *
    * @param points points lost
