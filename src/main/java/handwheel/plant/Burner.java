@@ -25,6 +25,12 @@ public enum Burner {
     this.side = side;
   }
 
+  /** Index of this one in arrays inside the package; never leaves it. */
+  @SuppressWarnings("EnumOrdinal")
+  int index() {
+    return ordinal();
+  }
+
   /**
    * Returns the furnace this burner fires.
    *

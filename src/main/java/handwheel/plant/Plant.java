@@ -77,7 +77,7 @@ public final class Plant {
    * @return SI position; for a choice the index of its word
    */
   public double position(Port port) {
-    return positions[port.ordinal()];
+    return positions[port.index()];
   }
 
   /**
@@ -91,7 +91,7 @@ public final class Plant {
     if (!port.accepts(position)) {
       throw new IllegalArgumentException(port.id() + " cannot stand at " + position);
     }
-    positions[port.ordinal()] = position;
+    positions[port.index()] = position;
   }
 
   /** Works out every flow, output and rate of change from the states and ports as they are. */
@@ -115,7 +115,7 @@ public final class Plant {
    * @return SI figure
    */
   public double value(Quantity quantity) {
-    return quantity.ordinal() * 0.0;
+    return quantity.index() * 0.0;
   }
 
   /**
@@ -141,7 +141,7 @@ public final class Plant {
    */
   public void walk(StateWalker walker) {
     for (Port port : Port.values()) {
-      positions[port.ordinal()] = walker.visit("port." + port.id(), positions[port.ordinal()]);
+      positions[port.index()] = walker.visit("port." + port.id(), positions[port.index()]);
     }
   }
 

@@ -264,6 +264,12 @@ public enum PlantNumber {
     this.meaning = meaning;
   }
 
+  /** Index of this one in arrays inside the package; never leaves it. */
+  @SuppressWarnings("EnumOrdinal")
+  int index() {
+    return ordinal();
+  }
+
   /**
    * Returns the number's name in ship files.
    *

@@ -19,7 +19,7 @@ public final class PlantNumbers {
     PlantNumber[] all = PlantNumber.values();
     double[] values = new double[all.length];
     for (PlantNumber n : all) {
-      values[n.ordinal()] = n.usual();
+      values[n.index()] = n.usual();
     }
     return new PlantNumbers(values);
   }
@@ -33,7 +33,7 @@ public final class PlantNumbers {
    */
   public PlantNumbers with(SortedMap<String, Double> changes) {
     double[] changed = values.clone();
-    changes.forEach((id, value) -> changed[numberOf(id).ordinal()] = positive(id, value));
+    changes.forEach((id, value) -> changed[numberOf(id).index()] = positive(id, value));
     return new PlantNumbers(changed);
   }
 
@@ -44,7 +44,7 @@ public final class PlantNumbers {
    * @return SI figure
    */
   public double get(PlantNumber number) {
-    return values[number.ordinal()];
+    return values[number.index()];
   }
 
   private static PlantNumber numberOf(String id) {

@@ -215,6 +215,8 @@ public enum Port {
   private final Unit unit;
   private final double min;
   private final double max;
+
+  @SuppressWarnings("ImmutableEnumChecker") // made by List.of
   private final List<String> words;
 
   Port(String id, Kind kind, Unit unit, double min, double max) {
@@ -233,6 +235,12 @@ public enum Port {
     this.min = 0;
     this.max = words.size() - 1;
     this.words = words;
+  }
+
+  /** Index of this one in arrays inside the package; never leaves it. */
+  @SuppressWarnings("EnumOrdinal")
+  int index() {
+    return ordinal();
   }
 
   /**
@@ -308,7 +316,7 @@ public enum Port {
    * @return the port of that burner
    */
   static Port of(Port first, Burner burner) {
-    return ALL.get(first.ordinal() + burner.ordinal());
+    return ALL.get(first.index() + burner.index());
   }
 
   /**

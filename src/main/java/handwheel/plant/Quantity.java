@@ -328,6 +328,12 @@ public enum Quantity {
     this.unit = unit;
   }
 
+  /** Index of this one in arrays inside the package; never leaves it. */
+  @SuppressWarnings("EnumOrdinal")
+  int index() {
+    return ordinal();
+  }
+
   /**
    * Returns the quantity's name in scripts and ship files.
    *

@@ -7,5 +7,11 @@ public enum Safety {
   /** First valve on the drum. */
   DRUM_1,
   /** Second valve on the drum. */
-  DRUM_2
+  DRUM_2;
+
+  /** Index of this one in arrays inside the package; never leaves it. */
+  @SuppressWarnings("EnumOrdinal")
+  int index() {
+    return ordinal();
+  }
 }
