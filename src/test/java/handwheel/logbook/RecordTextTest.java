@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import handwheel.logbook.Problem.Kind;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -38,7 +39,7 @@ class RecordTextTest {
   @Test
   void aTornLastLineDoesNotCount() {
     byte[] file = SampleRun.record();
-    RunRecord record = RecordText.read(java.util.Arrays.copyOf(file, file.length - 1));
+    RunRecord record = RecordText.read(Arrays.copyOf(file, file.length - 1));
     assertThat(record.isOnlyUnfinished()).isTrue();
     assertThat(record.problems().get(0).text()).startsWith("line 26: the last line is torn: its 1");
     assertThat(record.end()).isEmpty();
