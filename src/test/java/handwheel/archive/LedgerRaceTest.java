@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import handwheel.logbook.LedgerBook;
 import handwheel.logbook.LedgerRun;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,14 +22,22 @@ class LedgerRaceTest {
   @Test
   void twoProgramsNeverGetOneNumber() throws Exception {
     List<Integer> numbers = new ArrayList<>();
-    try (Child one = Child.start(NumberTaker.class, folder.toString(), "" + EACH);
-        Child two = Child.start(NumberTaker.class, folder.toString(), "" + EACH)) {
+    Path gate = folder.resolve("gate");
+    try (Child one = taker(gate);
+        Child two = taker(gate)) {
+      assertThat(one.lines(1)).containsExactly("ready");
+      assertThat(two.lines(1)).containsExactly("ready");
+      Files.createFile(gate);
       for (Child child : List.of(one, two)) {
         child.lines(Integer.MAX_VALUE).forEach(l -> numbers.add(Integer.valueOf(l)));
         assertThat(child.await()).isZero();
       }
     }
     checkAll(numbers);
+  }
+
+  private Child taker(Path gate) throws IOException {
+    return Child.start(NumberTaker.class, folder.toString(), "" + EACH, gate.toString());
   }
 
   @Test

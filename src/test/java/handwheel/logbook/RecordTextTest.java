@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 class RecordTextTest {
@@ -81,6 +82,22 @@ class RecordTextTest {
   void aLineWithoutItsHIsTold() {
     lines.set(4, "{\"k\":\"phase\",\"t\":0,\"id\":\"a\"}");
     assertThat(problems()).containsExactly("5 NOT_UNDERSTOOD");
+  }
+
+  @Test
+  void upperCaseHexIsNotUnderstood() {
+    String line = lines.get(4);
+    lines.set(4, line.replace(hOf(4), hOf(4).toUpperCase(Locale.ROOT)));
+    assertThat(problems()).containsExactly("5 NOT_UNDERSTOOD");
+  }
+
+  @Test
+  void aLineThatIsNoUtf8IsTold() {
+    byte[] file = SampleRun.record();
+    int at = new String(file, StandardCharsets.UTF_8).indexOf("\u00e9");
+    file[at + 1] ^= (byte) 0x40;
+    assertThat(RecordText.read(file).problems().get(0))
+        .isEqualTo(new Problem(1, at + 1, Kind.NOT_UNDERSTOOD, "this is not UTF-8."));
   }
 
   @Test
