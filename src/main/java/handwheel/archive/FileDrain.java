@@ -46,6 +46,13 @@ final class FileDrain implements Drain {
     out.close();
   }
 
+  /** Makes a folder with those above it. A link to a folder is one already. */
+  static void makeFolder(Path folder) throws IOException {
+    if (!Files.isDirectory(folder)) {
+      Files.createDirectories(folder);
+    }
+  }
+
   static Path folderOf(Path file) throws IOException {
     Path folder = file.toAbsolutePath().getParent();
     if (folder == null) {

@@ -53,7 +53,7 @@ public final class Ledger {
    */
   public Numbering start(String script, long seed) {
     try {
-      Files.createDirectories(folder);
+      FileDrain.makeFolder(folder);
       return lock.holding(() -> number(script, seed));
     } catch (IOException e) {
       return Numbering.failed(

@@ -139,7 +139,7 @@ public final class RecordFile implements EntrySink, AutoCloseable {
   }
 
   private static Drain makeFile(Path path) throws IOException {
-    Files.createDirectories(FileDrain.folderOf(path));
+    FileDrain.makeFolder(FileDrain.folderOf(path));
     return FileDrain.create(path);
   }
 

@@ -10,6 +10,7 @@ final class CharFeed extends Reader {
   private final String line;
   private final int piece;
   private int given;
+  private boolean ranOut;
 
   private CharFeed(String line, int piece) {
     this.line = line;
@@ -29,9 +30,15 @@ final class CharFeed extends Reader {
     return given;
   }
 
+  /** Returns whether more was asked for than the line has. */
+  boolean ranOut() {
+    return ranOut;
+  }
+
   @Override
   public int read(char[] into, int from, int length) {
     if (given == line.length()) {
+      ranOut = true;
       return -1;
     }
     int n = Math.min(Math.min(piece, length), line.length() - given);

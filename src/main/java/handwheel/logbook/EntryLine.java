@@ -7,7 +7,8 @@ public final class EntryLine {
   private EntryLine() {}
 
   /**
-   * Writes an entry. Keys stand in the order of the record's components; there are no blanks.
+   * Writes an entry. Keys stand in the order of the record's components; there are no blanks. Half
+   * of a surrogate pair, which is no character, is written as U+FFFD.
    *
    * @param entry the entry
    * @return one line without end of line

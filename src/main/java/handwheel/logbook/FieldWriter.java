@@ -11,6 +11,8 @@ import java.util.TreeMap;
 
 /** Writes one object's keys in the order of the calls, without blanks. */
 final class FieldWriter {
+  private static final int REPLACEMENT = 0xFFFD;
+
   private final StringWriter text = new StringWriter();
   private final JsonWriter out = new JsonWriter(text);
 
@@ -25,7 +27,7 @@ final class FieldWriter {
 
   String end() throws IOException {
     out.endObject();
-    return escapeLoneSurrogates(text.toString());
+    return withoutLoneSurrogates(text.toString());
   }
 
   FieldWriter text(String key, String value) throws IOException {
@@ -74,24 +76,16 @@ final class FieldWriter {
   }
 
   /**
-   * Half of a surrogate pair has no UTF-8 form and would be lost as a question mark; as an escape
-   * it survives (RFC 8259, section 8.2).
+   * Half of a surrogate pair has no UTF-8 form, and no text that others shall read may hold one
+   * (RFC 7493, section 2.1). What Java would write as a question mark becomes U+FFFD.
    */
-  private static String escapeLoneSurrogates(String json) {
+  private static String withoutLoneSurrogates(String json) {
     if (json.codePoints().noneMatch(FieldWriter::isSurrogate)) {
       return json;
     }
-    StringBuilder escaped = new StringBuilder();
-    json.codePoints().forEach(c -> appendEscaped(escaped, c));
-    return escaped.toString();
-  }
-
-  private static void appendEscaped(StringBuilder to, int codePoint) {
-    if (isSurrogate(codePoint)) {
-      to.append("\\u").append(Integer.toHexString(codePoint));
-    } else {
-      to.appendCodePoint(codePoint);
-    }
+    StringBuilder mended = new StringBuilder();
+    json.codePoints().map(c -> isSurrogate(c) ? REPLACEMENT : c).forEach(mended::appendCodePoint);
+    return mended.toString();
   }
 
   private static boolean isSurrogate(int codePoint) {

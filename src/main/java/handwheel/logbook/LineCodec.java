@@ -1,6 +1,5 @@
 package handwheel.logbook;
 
-import java.io.EOFException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
@@ -81,11 +80,11 @@ final class LineCodec<T> {
       return asWritten(line, parse(feed));
     } catch (NotUnderstood e) {
       return LineRead.trouble(e.column(), e.getMessage() + ".");
-    } catch (EOFException e) {
-      return LineRead.trouble(line.length() + 1, "the line ends too early.");
     } catch (IOException e) {
       // The JSON reader's own message speaks to its programmers.
-      return LineRead.trouble(Math.max(1, feed.column()), "this is not JSON (RFC 8259).");
+      return feed.ranOut()
+          ? LineRead.trouble(line.length() + 1, "the line ends too early.")
+          : LineRead.trouble(Math.max(1, feed.column()), "this is not JSON (RFC 8259).");
     }
   }
 }
