@@ -62,8 +62,8 @@ final class DrillCommand implements Command {
     }
   }
 
-  private static Optional<Watch> face(
-      Script script, boolean isLines, double pace, Console console) throws IOException {
+  private static Optional<Watch> face(Script script, boolean isLines, double pace, Console console)
+      throws IOException {
     if (System.console() == null) {
       LineDesk desk = new LineDesk(script);
       BufferedReader in =

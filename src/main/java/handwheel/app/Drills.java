@@ -120,9 +120,7 @@ final class Drills implements Scripts {
     return name -> {
       Path file = shipFolder.resolve(name);
       try {
-        return Files.isRegularFile(file)
-            ? Optional.of(Files.readAllBytes(file))
-            : Optional.empty();
+        return Files.isRegularFile(file) ? Optional.of(Files.readAllBytes(file)) : Optional.empty();
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }

@@ -43,8 +43,7 @@ final class OrdersFile implements Player {
     return new OrdersFile(List.copyOf(orders));
   }
 
-  private static At at(String where, String line, OrderText reader, List<At> before)
-      throws Usage {
+  private static At at(String where, String line, OrderText reader, List<At> before) throws Usage {
     Matcher m = LINE.matcher(line);
     if (!m.matches()) {
       throw new Usage(where + ": `" + line + "`: seconds and an order are needed.");

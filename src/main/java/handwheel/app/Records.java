@@ -29,8 +29,7 @@ final class Records implements EntrySink, AutoCloseable {
     Ledger ledger = new Ledger(folder);
     Numbering numbering = ledger.start(setup.casualty().id(), setup.seed());
     String started = Instant.now().truncatedTo(ChronoUnit.SECONDS).toString();
-    About about =
-        new About(numbering.no(), numbering.before(), trainee, started, trainee, "");
+    About about = new About(numbering.no(), numbering.before(), trainee, started, trainee, "");
     return new Records(
         ledger, numbering, RecordFile.create(folder.resolve(numbering.file()), about));
   }

@@ -14,8 +14,7 @@ import java.util.Optional;
 final class ScoreJson {
   private ScoreJson() {}
 
-  static String of(
-      Rehearsal.Setup setup, ScoreSheet sheet, Optional<Path> record, String digest) {
+  static String of(Rehearsal.Setup setup, ScoreSheet sheet, Optional<Path> record, String digest) {
     StringWriter text = new StringWriter();
     try (JsonWriter json = new JsonWriter(text)) {
       json.beginObject();

@@ -79,8 +79,7 @@ public record Verification(List<String> troubles) {
     return troubles;
   }
 
-  private static Optional<String> simulate(
-      RunRecord record, Entry.Run run, Scripts.Found found) {
+  private static Optional<String> simulate(RunRecord record, Entry.Run run, Scripts.Found found) {
     Mode mode = Mode.ofWord(run.mode()).orElseThrow();
     OrderText orders = new OrderText(found.ship(), found.casualty().messages());
     List<String> again = new ArrayList<>();

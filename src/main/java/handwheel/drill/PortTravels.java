@@ -7,7 +7,9 @@ import java.util.EnumMap;
 import java.util.Iterator;
 import java.util.Map;
 
-/** Everything that is moving at the plant's ports. A later move of a port replaces a running one. */
+/**
+ * Everything that is moving at the plant's ports. A later move of a port replaces a running one.
+ */
 final class PortTravels {
   private final EnumMap<Port, Travel> travels = new EnumMap<>(Port.class);
 

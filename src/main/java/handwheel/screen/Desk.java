@@ -39,8 +39,7 @@ public final class Desk {
   public void press(Key key) {
     long now = watch.map(Watch::now).orElse(0L);
     int cautions = script.casualty().cautions().size();
-    Reaction reaction =
-        Reaction.to(state, key, new Reaction.Around(now, cautions, expander));
+    Reaction reaction = Reaction.to(state, key, new Reaction.Around(now, cautions, expander));
     state = reaction.state();
     reaction.deeds().forEach(this::act);
   }

@@ -120,9 +120,7 @@ record Reaction(State state, List<Deed> deeds) {
     }
     List<Deed> deeds = new ArrayList<>();
     long first = Math.min(state.firstKeyTick(), around.now());
-    expansion
-        .orders()
-        .forEach(order -> deeds.add(new Deed.Offer(new Input.Said(order, first))));
+    expansion.orders().forEach(order -> deeds.add(new Deed.Offer(new Input.Said(order, first))));
     return new Reaction(state.given(state.typed()), deeds);
   }
 
@@ -131,8 +129,7 @@ record Reaction(State state, List<Deed> deeds) {
       return new Reaction(state, List.of(new Deed.Leave()));
     }
     if (key.kind() == Key.Kind.ENTER) {
-      return new Reaction(
-          state.at(Stage.RUNNING, 0), List.of(new Deed.Offer(new Input.Resumed())));
+      return new Reaction(state.at(Stage.RUNNING, 0), List.of(new Deed.Offer(new Input.Resumed())));
     }
     return only(state);
   }

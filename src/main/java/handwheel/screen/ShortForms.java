@@ -5,8 +5,8 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * The short forms: thing, number, letter of the verb ({@code o} open, {@code s} shut, {@code x} out,
- * stop or trip); at the fitting unless it ends in {@code r}. One fixed set for everybody.
+ * The short forms: thing, number, letter of the verb ({@code o} open, {@code s} shut, {@code x}
+ * out, stop or trip); at the fitting unless it ends in {@code r}. One fixed set for everybody.
  */
 public final class ShortForms {
   private final SortedMap<String, List<String>> forms = new TreeMap<>();
@@ -17,9 +17,7 @@ public final class ShortForms {
     put("xx", hx, sx);
     put("hx", hx);
     put("sx", sx);
-    put(
-        "xxr",
-        "remote-hand trip fuel-trip-superheater fuel-trip-saturated from remote-station");
+    put("xxr", "remote-hand trip fuel-trip-superheater fuel-trip-saturated from remote-station");
     put("gg", "everyone leave");
     put("ct", "muster lower-passage");
     put("rg", "remote-hand go remote-station");
@@ -49,11 +47,13 @@ public final class ShortForms {
   /**
    * Returns the card of short forms.
    *
-   * @return lines such as {@code xx   burnerman-superheater trip ...}
+   * @return lines such as {@code xx burnerman-superheater trip ...}
    */
   List<String> card() {
     return forms.entrySet().stream()
-        .map(e -> e.getKey() + " ".repeat(6 - e.getKey().length()) + String.join(" + ", e.getValue()))
+        .map(
+            e ->
+                e.getKey() + " ".repeat(6 - e.getKey().length()) + String.join(" + ", e.getValue()))
         .toList();
   }
 }

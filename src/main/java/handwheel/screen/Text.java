@@ -8,7 +8,9 @@ public final class Text {
   private Text() {}
 
   static String left(String text, int width) {
-    return text.length() >= width ? text.substring(0, width) : text + " ".repeat(width - text.length());
+    return text.length() >= width
+        ? text.substring(0, width)
+        : text + " ".repeat(width - text.length());
   }
 
   static String right(String text, int width) {

@@ -32,8 +32,7 @@ public final class Watch {
     this.script = script;
     this.sentences = new Sentences(script.found());
     this.session =
-        Session.open(
-            script.ship(), script.casualty(), script.seed(), script.mode(), this::note);
+        Session.open(script.ship(), script.casualty(), script.seed(), script.mode(), this::note);
   }
 
   private void note(Entry entry) {

@@ -36,8 +36,7 @@ final class Keys {
       case 3 -> Optional.of(Key.of(Key.Kind.INTERRUPT));
       case 26 -> Optional.of(Key.of(Key.Kind.SUSPEND));
       case 27 -> Optional.of(Key.of(sequence()));
-      default ->
-          Optional.of(c < ' ' ? Key.of(Key.Kind.OTHER) : Key.letter((char) c));
+      default -> Optional.of(c < ' ' ? Key.of(Key.Kind.OTHER) : Key.letter((char) c));
     };
   }
 
@@ -55,9 +54,7 @@ final class Keys {
       case 'A' -> Key.Kind.UP;
       case 'B' -> Key.Kind.DOWN;
       case '~' ->
-          first == '5'
-              ? Key.Kind.PAGE_UP
-              : first == '6' ? Key.Kind.PAGE_DOWN : Key.Kind.OTHER;
+          first == '5' ? Key.Kind.PAGE_UP : first == '6' ? Key.Kind.PAGE_DOWN : Key.Kind.OTHER;
       default -> Key.Kind.OTHER;
     };
   }
