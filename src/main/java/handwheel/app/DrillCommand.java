@@ -64,7 +64,7 @@ final class DrillCommand implements Command {
 
   private static Optional<Watch> face(Script script, boolean isLines, double pace, Console console)
       throws IOException {
-    if (System.console() == null) {
+    if (!FullScreen.isTerminal()) {
       LineDesk desk = new LineDesk(script);
       BufferedReader in =
           new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));

@@ -34,14 +34,23 @@ public final class FullScreen {
   }
 
   /**
+   * Returns whether keys come from a terminal and text goes to one.
+   *
+   * @return false in a pipe
+   */
+  public static boolean isTerminal() {
+    return Tty.isThere();
+  }
+
+  /**
    * Returns whether a full screen can be had here.
    *
-   * @return false where standard input or output is no terminal, or a dumb one
+   * @return false in a pipe and on a dumb terminal
    */
   public static boolean isPossible() {
     String type = System.getenv("TERM");
     boolean isDumb = type == null || type.isEmpty() || type.equals("dumb");
-    return System.console() != null && !isDumb;
+    return !isDumb && isTerminal();
   }
 
   /**

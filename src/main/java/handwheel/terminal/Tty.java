@@ -9,6 +9,8 @@ import java.util.logging.Logger;
 import org.jline.terminal.Attributes;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
+import org.jline.terminal.spi.SystemStream;
+import org.jline.terminal.spi.TerminalProvider;
 
 /**
  * The one terminal of the process, in raw mode while a full screen is up. Whatever ends the process
@@ -28,6 +30,18 @@ final class Tty implements AutoCloseable {
     this.terminal = terminal;
     this.before = terminal.enterRawMode();
     Runtime.getRuntime().addShutdownHook(hook);
+  }
+
+  /** Returns whether both the keys and the text go to a terminal. */
+  static boolean isThere() {
+    try {
+      TerminalProvider provider = TerminalProvider.load("jni");
+      return provider.isSystemStream(SystemStream.Input)
+          && provider.isSystemStream(SystemStream.Output);
+    } catch (IOException | LinkageError e) {
+      // Without the native part nothing can be said for sure; a line mode works everywhere.
+      return false;
+    }
   }
 
   /** Opens the terminal as it is, for whoever reads lines. */
