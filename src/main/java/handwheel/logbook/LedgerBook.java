@@ -13,7 +13,14 @@ import java.util.List;
  */
 public record LedgerBook(
     List<LedgerRun> runs, String lastH, int tornBytes, List<Problem> problems) {
-  /** Copies the lists. */
+  /**
+   * Copies the lists.
+   *
+   * @param runs the runs in the order of their numbers
+   * @param lastH what the next line has to follow on
+   * @param tornBytes how many bytes at the end belong to no line
+   * @param problems everything that is wrong
+   */
   public LedgerBook {
     runs = List.copyOf(runs);
     problems = List.copyOf(problems);

@@ -8,7 +8,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class EntryLineTroubleTest {
-  /** Apostrophes stand for quotation marks, so that the lines can be read here. */
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -23,6 +22,16 @@ class EntryLineTroubleTest {
         "{'k':'drawn','name':'a','name':'a'}      | 25 | key *name* stands twice.",
         "{'k':'drawn','k':'drawn','nano':1}       | 14 | key *k* stands twice.",
         "{'k':'drawn','name':'a','nano':1,'nano':1}| 34 | key *nano* stands twice.",
+      })
+  void keysOutOfOrderAreTold(String line, int column, String message) {
+    check(line, column, message);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
         "{'k':'drawn','name':7,'nano':1}          | 21 | *name* must be text in quotes.",
         "{'k':'drawn','name':null,'nano':1}       | 21 | *name* must be text in quotes.",
         "{'k':'drawn','name':'a','nano':'1'}      | 32 | *nano* must be a whole number.",
@@ -39,6 +48,16 @@ class EntryLineTroubleTest {
         "{'k':'cue','t':1,'id':'a','noticed':TRUE}| 37 | this is not JSON (RFC 8259).",
         "{'k':'score','points':2147483648,'verdict':'a','lost':[]} | 23 | *points* is 2147483648,"
             + " which is out of range.",
+      })
+  void valuesOfAnotherTypeAreTold(String line, int column, String message) {
+    check(line, column, message);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
         "{'k':'score','points':1,'verdict':'a','lost':[7]} | 48 | an object in braces is expected.",
         "{'k':'score','points':1,'verdict':'a','lost':[{'points':1}]} | 58 | key *type* is missing.",
         "{'k':'state','t':1,'sha':'a','gauge':[]} | 38 | *gauge* must be an object of whole numbers.",
@@ -46,6 +65,16 @@ class EntryLineTroubleTest {
         "{'k':'state','t':1,'sha':'a','gauge':{'b':1,'b':2}} | 45 | key *b* stands twice.",
         "{'k':'state','t':1,'sha':'a','gauge':{'b':0.5}} | 43 | *b* is 0.5, but only plain whole"
             + " numbers are used.",
+      })
+  void listsAndMapsAreToldWhereTheyAreWrong(String line, int column, String message) {
+    check(line, column, message);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
         "{'k':'heard','t': 1}                     | 18 | the same is written another way here; only"
             + " one form of a line is used.",
         "{'k':'heard', 't':1}                     | 14 | the same is written another way here; only"
@@ -58,7 +87,14 @@ class EntryLineTroubleTest {
         "{'t':1}                                  | 2  | found key *t* where *k* is expected.",
         "hello                                    | 1  | this is not JSON (RFC 8259).",
       })
-  void saysWhatIsWrongAndWhere(String line, int column, String message) {
+  void whatIsNoLineOfOursIsTold(String line, int column, String message) {
+    check(line, column, message);
+  }
+
+  /**
+   * Apostrophes stand for quotation marks and asterisks for backquotes, to keep the tables plain.
+   */
+  private static void check(String line, int column, String message) {
     assertThat(EntryLine.read(line.replace('\'', '"')).trouble())
         .contains(new LineTrouble(column, message.replace('*', '`')));
   }
