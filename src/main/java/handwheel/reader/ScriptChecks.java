@@ -8,6 +8,7 @@ import handwheel.diagnostics.SourceSpot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 
 /** What can be seen to be wrong with a whole script without running it. */
@@ -73,7 +74,7 @@ final class ScriptChecks {
     }
   }
 
-  private void reach(String id, TreeSet<String> reached) {
+  private void reach(String id, Set<String> reached) {
     if (reached.add(id)) {
       casualty.phase(id).ifPresent(p -> p.next().forEach(t -> reach(t.to(), reached)));
     }

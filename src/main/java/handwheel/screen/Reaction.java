@@ -28,7 +28,7 @@ record Reaction(State state, List<Deed> deeds) {
    */
   static Reaction to(State state, Key key, Around around) {
     if (key.kind() == Key.Kind.INTERRUPT) {
-      return interrupted(state, around);
+      return interrupted(state);
     }
     return switch (state.stage()) {
       case CAUTION -> caution(state, key, around);
@@ -52,7 +52,7 @@ record Reaction(State state, List<Deed> deeds) {
    */
   record Around(long now, int cautions, Expander expander) {}
 
-  private static Reaction interrupted(State state, Around around) {
+  private static Reaction interrupted(State state) {
     boolean isRunning = state.stage() == Stage.RUNNING || state.stage() == Stage.HELP;
     if (!isRunning) {
       return new Reaction(state, List.of(new Deed.Leave()));
