@@ -11,7 +11,7 @@ import handwheel.units.Measure;
  * @param share where the pointer stands on the scale, 0 to 1
  */
 record Dial(String name, String figure, double share) {
-  private static final int FIGURE = 12;
+  private static final int FIGURE = 11;
 
   static Dial of(Gauge gauge, double shown) {
     double share = (shown - gauge.low()) / (gauge.high() - gauge.low());
@@ -20,7 +20,7 @@ record Dial(String name, String figure, double share) {
 
   /** Prints name, reading and pointer in a width of at least 30. */
   String text(int width) {
-    int scale = Math.max(5, Math.min(21, width / 4));
+    int scale = Math.max(7, Math.min(21, width / 5));
     int room = width - FIGURE - scale - 3;
     String cut = name.length() > room ? name.substring(0, room) : name;
     return Text.left(cut, room) + Text.right(figure, FIGURE) + " " + pointer(scale);
