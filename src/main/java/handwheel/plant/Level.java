@@ -1,5 +1,6 @@
 package handwheel.plant;
 
+import handwheel.units.Unit;
 import handwheel.water.SaturationTable;
 import java.util.List;
 
@@ -85,7 +86,7 @@ final class Level implements Machine {
   }
 
   private double dosePerS() {
-    double felt = airK.x - 273.15 + 8 * Math.max(vapourPa - 5900, 0) / 1000;
+    double felt = Unit.CELSIUS.fromSi(airK.x) + 8 * Math.max(vapourPa - 5900, 0) / 1000;
     if (felt <= 50) {
       return 0;
     }

@@ -3,6 +3,7 @@ package handwheel.reader;
 import handwheel.casualty.Variation;
 import handwheel.units.Measure;
 import handwheel.units.Unit;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -10,8 +11,12 @@ import java.util.Optional;
 final class Variations {
   private Variations() {}
 
+  private static List<Unit> units() {
+    return Arrays.stream(Unit.values()).filter(u -> u != Unit.ONE).toList();
+  }
+
   static Optional<Variation> read(String name, MapNode map) {
-    Wanted any = new Wanted("a figure with its unit", List.of(Unit.values()));
+    Wanted any = new Wanted("a figure with its unit", units());
     Optional<Measure> from = map.get("from", Measures.measure(any));
     Optional<Measure> to =
         from.flatMap(f -> map.get("to", Measures.measure(Wanted.of(f.unit().dimension()))));

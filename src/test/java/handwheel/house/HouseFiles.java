@@ -16,9 +16,7 @@ final class HouseFiles {
   private static final List<String> TOP =
       List.of("pom.xml", "README.md", "DEVELOPERS.md", "LICENSE", "src", "drills", "docs");
 
-  /** Add README.md and drills when they have come. */
-  private static final List<String> TOP_NEEDED =
-      List.of("pom.xml", "DEVELOPERS.md", "LICENSE", "src", "docs");
+  private static final List<String> TOP_NEEDED = TOP;
 
   private static final List<String> BUILT = List.of("target");
 

@@ -30,6 +30,7 @@ final class HouseFilesTest {
     write("DEVELOPERS.md", "See [decisions](docs/decisions/README.md#top) and https://a.org/b.md.");
     write("README.md", "```\nmvn -B package\nmvn -B verify\n```\n");
     write(".ci/run", "#!/bin/sh\nmvn -B verify\n");
+    write("drills/a.yaml", "id: a");
     write("docs/decisions/README.md", "- [One](0001-one.md)");
     write("docs/decisions/0001-one.md", "Back to [the list](README.md).");
     write(".editor/notes.md", "/" + "home/me");

@@ -177,8 +177,9 @@ class ByHandTest {
   /** Larson-Miller, C = 20, 20,500 K: 850 C lasts about a minute, 650 C about a week. */
   @Test
   void creepLastsAsTheParameterSays() {
-    assertThat(1 / Physics.creepPerS(20_500, 273.15 + 850)).isCloseTo(64, within(3.0));
-    assertThat(1 / Physics.creepPerS(20_500, 273.15 + 650) / 3600).isCloseTo(160, within(5.0));
+    assertThat(1 / Physics.creepPerS(20_500, Unit.CELSIUS.toSi(850))).isCloseTo(64, within(3.0));
+    assertThat(1 / Physics.creepPerS(20_500, Unit.CELSIUS.toSi(650)) / 3600)
+        .isCloseTo(160, within(5.0));
   }
 
   @Test

@@ -3,6 +3,7 @@ package handwheel.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import handwheel.units.Unit;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -32,6 +33,6 @@ class SteadyStateTest {
     assertThat(plant.value(Quantity.DRUM_PRESSURE))
         .isCloseTo(Physics.RATED_PA, within(0.01 * Plant.PSI));
     assertThat(plant.value(Quantity.SUPERHEATER_OUTLET_TEMPERATURE))
-        .isCloseTo((850 + 459.67) / 1.8, within(0.01));
+        .isCloseTo(Unit.FAHRENHEIT.toSi(850), within(0.01));
   }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 
 import com.hummeling.if97.IF97;
+import handwheel.units.Unit;
 import java.io.StringReader;
 import org.junit.jupiter.api.Test;
 
@@ -43,7 +44,7 @@ class SaturationTableTest {
   @Test
   void theRatedPressureHasItsHandbookFigures() {
     Saturation s = new Saturation();
-    TABLE.at((488.859 + 459.67) / 1.8, s);
+    TABLE.at(Unit.FAHRENHEIT.toSi(488.859), s);
     assertThat(s.pressurePa).isCloseTo(4.238179e6, within(100.0));
     assertThat(s.waterEnthalpyJPerKg / 2326).isCloseTo(474.76, within(0.01));
     assertThat(s.steamEnthalpyJPerKg / 2326).isCloseTo(1203.63, within(0.01));
@@ -108,7 +109,7 @@ class SaturationTableTest {
   /** 600 psig and 850 F: 3338.011 kJ/kg by IAPWS-IF97. */
   @Test
   void theRatedOutletHasItsHandbookEnthalpy() {
-    assertThat(SuperheatedSteam.enthalpyJPerKg(4.238179e6, (850 + 459.67) / 1.8))
+    assertThat(SuperheatedSteam.enthalpyJPerKg(4.238179e6, Unit.FAHRENHEIT.toSi(850)))
         .isCloseTo(3.338011e6, within(800.0));
   }
 }
