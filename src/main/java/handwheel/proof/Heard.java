@@ -41,7 +41,8 @@ final class Heard {
     return entries.stream().flatMap(e -> noticed(upon, e).stream()).findFirst();
   }
 
-  private Optional<Long> noticed(Upon upon, Entry entry) {
+  /** Returns the tick at which an entry lets a player notice what a line waits for. */
+  Optional<Long> noticed(Upon upon, Entry entry) {
     if (upon instanceof Upon.CueNoticed c && entry instanceof Entry.CueGiven g) {
       return when(g.noticed() && g.id().equals(c.cue()), g.t());
     }

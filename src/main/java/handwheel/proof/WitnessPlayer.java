@@ -29,6 +29,9 @@ public final class WitnessPlayer implements Player {
   private int line;
   private long saidTick;
 
+  /** When what the present line waits for was noticed; -1 not yet. */
+  private long noticedTick = -1;
+
   /** An order the witness will say. */
   private record Due(long tick, String say) {}
 
@@ -42,11 +45,15 @@ public final class WitnessPlayer implements Player {
     this.lines = casualty.witness();
     this.reader = new OrderText(ship, casualty.messages());
     this.heard = new Heard(ship);
+    turnTo(0);
   }
 
   @Override
   public void note(Entry entry) {
     heard.note(entry);
+    if (noticedTick < 0 && line < lines.size()) {
+      noticedTick = heard.noticed(lines.get(line).upon(), entry).orElse(-1L);
+    }
     if (entry instanceof Entry.Repeated r) {
       heard.wrongly(r).ifPresent(said -> correct(r, said));
     }
@@ -74,26 +81,25 @@ public final class WitnessPlayer implements Player {
         inputs.add(said(d.say(), now));
       }
     }
-    skipStanding();
     while (line < lines.size() && isDue(lines.get(line), now)) {
       inputs.add(said(lines.get(line).say(), now));
       saidTick = now;
-      line++;
-      skipStanding();
+      turnTo(line + 1);
     }
     return inputs;
   }
 
-  /** Lines for a wrong repeat-back stand by and take no turn. */
-  private void skipStanding() {
+  /** Turns to the next line that takes its turn; lines for a wrong repeat-back stand by. */
+  private void turnTo(int next) {
+    line = next;
     while (line < lines.size() && lines.get(line).upon() instanceof Upon.Wrong) {
       line++;
     }
+    noticedTick = line < lines.size() ? heard.tickOf(lines.get(line).upon()).orElse(-1L) : -1;
   }
 
   private boolean isDue(WitnessLine next, long now) {
-    long since =
-        next.upon() instanceof Upon.Said ? saidTick : heard.tickOf(next.upon()).orElse(-1L);
+    long since = next.upon() instanceof Upon.Said ? saidTick : noticedTick;
     return since >= 0 && now >= Math.max(since, saidTick) + next.waitTicks();
   }
 

@@ -47,8 +47,7 @@ final class Paper {
 
   static List<String> help(Expander expander) {
     List<String> rows = new ArrayList<>();
-    rows.add(
-        "WHO open|shut|trip|reset|set|start|stop|light|secure FITTING [to SETTING] [from PLACE]");
+    rows.add("WHO open|shut|trip|reset|set|start|stop|light|secure FITTING [to] [from]");
     rows.add("WHO go|look PLACE   [WHO] read GAUGE   report MESSAGE to WHO");
     rows.add("everyone leave   muster PLACE   belay WHO");
     rows.add("Tab fills in, Enter gives, Up brings the last order back, Esc clears.");
