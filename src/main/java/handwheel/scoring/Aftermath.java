@@ -1,5 +1,6 @@
 package handwheel.scoring;
 
+import handwheel.casualty.StepTest;
 import handwheel.logbook.Entry;
 import java.util.Comparator;
 import java.util.List;
@@ -25,15 +26,30 @@ final class Aftermath {
   }
 
   List<Note> notes(List<Charge> charges, List<Mark> marks) {
-    Stream<Note> followed =
-        Stream.concat(harmed.notes(), plant()).map(note -> after(note, charges));
-    Stream<Note> beside = Stream.of(refusals(), mishearings(), remarks(marks)).flatMap(s -> s);
-    return Stream.concat(followed, beside).sorted(Comparator.comparingLong(Note::tick)).toList();
+    List<Charge> acts = charges.stream().filter(Aftermath::isAMistake).toList();
+    List<Charge> moves = acts.stream().filter(c -> !isTalk(c, marks)).toList();
+    Stream<Note> people = harmed.notes().map(note -> after(note, acts));
+    Stream<Note> upsets = plant().map(note -> after(note, moves));
+    return Stream.of(people, upsets, refusals(), mishearings(), remarks(marks))
+        .flatMap(notes -> notes)
+        .sorted(Comparator.comparingLong(Note::tick))
+        .toList();
+  }
+
+  private static boolean isAMistake(Charge c) {
+    return c.type() != ErrorClass.HARM && (c.points() > 0 || c.isCritical());
+  }
+
+  /** Nothing in the plant follows from what was not read, reported or counted. */
+  private static boolean isTalk(Charge c, List<Mark> marks) {
+    return marks.stream()
+        .map(Mark::step)
+        .anyMatch(s -> s.id().equals(c.step()) && !(s.test() instanceof StepTest.FittingIs));
   }
 
   private static Note after(Note note, List<Charge> charges) {
     return charges.stream()
-        .filter(c -> c.tick() <= note.tick() && (c.points() > 0 || c.isCritical()))
+        .filter(c -> c.tick() <= note.tick())
         .max(Comparator.comparingLong(Charge::tick))
         .map(c -> new Note(note.tick(), note.kind(), c.step(), note.text()))
         .orElse(note);

@@ -3,14 +3,15 @@ package handwheel.scoring;
 import handwheel.logbook.Entry;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** What became of each order, as far as a step is concerned. */
 final class Fates {
   private final RunLog log;
+  private final Belays belays;
 
   Fates(RunLog log) {
     this.log = log;
+    this.belays = new Belays(log);
   }
 
   /** Every order that seeks an aim, in order of time. */
@@ -34,10 +35,9 @@ final class Fates {
         .orElse(new Fate(Fate.Kind.STANDING, untilTick));
   }
 
-  /** Caught means called back before the wrong thing was done. */
+  /** Caught means called back; a belay stops nothing that is done already. */
   private Fate afterWrongRepeat(Told told, Entry.Repeated wrong, long untilTick) {
     return calledBack(told, wrong.t(), untilTick)
-        .filter(f -> !log.isMovedBy(told.n(), told.tick(), f.tick()))
         .map(f -> new Fate(Fate.Kind.CREW_OR_GEAR, f.tick()))
         .orElse(new Fate(Fate.Kind.NOT_CONFIRMED, wrong.t()));
   }
@@ -69,19 +69,11 @@ final class Fates {
         .anyMatch(m -> aim.fitting().get().equals(m.fitting()));
   }
 
-  /** A belay stops what the man was last told. */
   private Optional<Fate> calledBack(Told told, long fromTick, long untilTick) {
-    return forSameMan(told)
-        .limit(1)
-        .filter(Told::isBelay)
+    return belays
+        .of(told)
         .filter(b -> b.tick() >= fromTick && b.tick() <= untilTick)
-        .map(b -> new Fate(Fate.Kind.OWN_DOING, b.tick()))
-        .findFirst();
-  }
-
-  private Stream<Told> forSameMan(Told told) {
-    return log.orders().stream()
-        .filter(o -> o.n() > told.n() && told.who().isPresent() && o.who().equals(told.who()));
+        .map(b -> new Fate(Fate.Kind.OWN_DOING, b.tick()));
   }
 
   private Optional<Fate> countermanded(Told told, Aim aim, long untilTick) {

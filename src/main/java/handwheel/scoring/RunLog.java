@@ -72,8 +72,4 @@ final class RunLog {
         .filter(r -> r.n() == told.n() && !r.say().equals(told.said().say()))
         .findFirst();
   }
-
-  boolean isMovedBy(int n, long fromTick, long toTick) {
-    return all(Entry.Moved.class).anyMatch(m -> m.n() == n && m.t() >= fromTick && m.t() <= toTick);
-  }
 }

@@ -44,6 +44,40 @@ final class CrewOrGearTest {
     assertThat(run.score(STOP).points()).isEqualTo(95);
   }
 
+  /** The last order still open is stopped, not one that is done. */
+  @Test
+  void aBelayPassesOverWhatIsDone() {
+    Run run = new Run().cue(0);
+    run.say(100, SAID);
+    run.shut(120, "trip");
+    run.say(142, "burnerman go front");
+    run.add(145, new Entry.Arrived(145, "burnerman", "front"));
+    run.say(150, "belay burnerman");
+    run.moved(500, run.say(300, 300, SAID), "main-stop", 0);
+    assertThat(run.score(STOP).points()).isEqualTo(95);
+  }
+
+  @Test
+  void twoBelaysStopTwoOrders() {
+    Run run = new Run().cue(0);
+    run.say(100, SAID);
+    run.say(120, "burnerman look grating");
+    run.say(150, "belay burnerman");
+    run.say(160, "belay burnerman");
+    run.moved(500, run.say(300, 300, SAID), "main-stop", 0);
+    assertThat(run.score(STOP).points()).isEqualTo(95);
+  }
+
+  @Test
+  void oneBelayStopsOnlyTheLastOrder() {
+    Run run = new Run().cue(0);
+    run.say(100, SAID);
+    run.say(120, "burnerman look grating");
+    run.say(150, "belay burnerman");
+    run.moved(500, run.say(300, 300, "checkman shut main-stop"), "main-stop", 0);
+    assertThat(run.score(STOP).points()).isEqualTo(100);
+  }
+
   @Test
   void anOrderCountermandedDoesNotCount() {
     Run run = new Run().cue(0);

@@ -122,8 +122,7 @@ final class ForbiddenTest {
     assertThat(hurt.isPass()).isFalse();
     assertThat(hurt.notes())
         .extracting(Note::kind, Note::tick, Note::step)
-        .containsExactly(
-            tuple(Note.Kind.DOWN, 300L, "people-hurt"), tuple(Note.Kind.DOWN, 400L, "people-hurt"));
+        .containsExactly(tuple(Note.Kind.DOWN, 300L, ""), tuple(Note.Kind.DOWN, 400L, ""));
   }
 
   @Test

@@ -30,6 +30,20 @@ final class LeastBlameTest {
     }
   }
 
+  /**
+   * No choice is left open: by the decomposition of A. L. Dulmage and N. S. Mendelsohn (1958) one
+   * smallest set has more acts done too early than any other.
+   */
+  @Test
+  void namesTheOneSmallestSetWithTheMostEarlyActs() {
+    Random random = new Random(1958);
+    for (int i = 0; i < 1_000; i++) {
+      Oracle oracle = new Oracle(random, 2 + random.nextInt(7));
+      ScoreSheet sheet = oracle.run(random).score(oracle.script());
+      assertThat(oracle.isTheEarliestSmallest(named(sheet))).as("run %d", i).isTrue();
+    }
+  }
+
   /** Doing things at the wrong moment costs what leaving the cheapest wrong ones out would cost. */
   @Test
   void costsAsLittleAsTryingEverySetDoes() {

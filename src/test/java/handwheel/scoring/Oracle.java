@@ -92,6 +92,38 @@ final class Oracle {
     return isOrderly(leftOut.stream().mapToInt(act -> 1 << act).sum());
   }
 
+  /**
+   * Whether these acts are the only smallest set with so many acts done before one that was kept
+   * and should have come first.
+   */
+  boolean isTheEarliestSmallest(List<Integer> leftOut) {
+    int ours = leftOut.stream().mapToInt(act -> 1 << act).sum();
+    for (int set = 0; set < 1 << acts; set++) {
+      boolean isRival = set != ours && Integer.bitCount(set) == leftOut.size() && isOrderly(set);
+      if (isRival && earlyIn(set) >= earlyIn(ours)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private int earlyIn(int set) {
+    int early = 0;
+    for (int act = 0; act < acts; act++) {
+      early += (set >> act & 1) == 1 && isBeforeAKeptOne(act, set) ? 1 : 0;
+    }
+    return early;
+  }
+
+  private boolean isBeforeAKeptOne(int act, int set) {
+    for (int kept = 0; kept < acts; kept++) {
+      if ((set >> kept & 1) == 0 && ticks[act] < ticks[kept] && mustPrecede(kept, act)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   Script script() {
     Script script = new Script();
     for (int then = 0; then < acts; then++) {

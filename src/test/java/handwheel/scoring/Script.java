@@ -29,6 +29,14 @@ final class Script {
   private final List<Never> nevers = new ArrayList<>();
   private final List<OutcomeRule> outcomes = new ArrayList<>();
   private int passPoints = 80;
+  private String id = "test-casualty";
+  private String title = "Trouble";
+
+  Script named(String newId, String newTitle) {
+    id = newId;
+    title = newTitle;
+    return this;
+  }
 
   static Building ordered(String id, String order) {
     return new Building(id, new StepTest.Ordered(order));
@@ -57,7 +65,7 @@ final class Script {
   }
 
   Script with(Building step) {
-    steps.add(step.build(steps.size() + 1));
+    steps.add(step.build(spot(steps.size() + 1)));
     return this;
   }
 
@@ -80,8 +88,8 @@ final class Script {
 
   Casualty casualty() {
     return new Casualty(
-        "test-casualty",
-        "Trouble",
+        id,
+        title,
         "test",
         "test-ship",
         "Learn it.",
@@ -99,8 +107,8 @@ final class Script {
         List.of());
   }
 
-  private static SourceSpot spot(int line) {
-    return new SourceSpot("test.yaml", line, 5);
+  private SourceSpot spot(int line) {
+    return new SourceSpot(id.replace("-casualty", "") + ".yaml", line, 5);
   }
 
   /** A step being built. */
@@ -115,10 +123,12 @@ final class Script {
     private boolean isCritical;
     private int points = 10;
     private String rule = "O2";
+    private String why;
 
     private Building(String id, StepTest test) {
       this.id = id;
       this.test = test;
+      this.why = "Because of " + id + ".";
     }
 
     Building points(int worth) {
@@ -156,14 +166,18 @@ final class Script {
       return this;
     }
 
-    Building rule(String id) {
-      rule = id;
+    Building rule(String ruleId) {
+      rule = ruleId;
       return this;
     }
 
-    private Step build(int line) {
-      Grade grade =
-          new Grade(points, isCritical, basis, rule, "Because of " + id + ".", spot(line));
+    Building why(String reason) {
+      why = reason;
+      return this;
+    }
+
+    private Step build(SourceSpot spot) {
+      Grade grade = new Grade(points, isCritical, basis, rule, why, spot);
       return new Step(id, test, within, done, place, after, grade);
     }
   }
