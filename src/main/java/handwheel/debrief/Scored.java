@@ -18,7 +18,12 @@ import java.util.function.Consumer;
  * @param sheet the score sheet
  */
 public record Scored(List<Entry> entries, ScoreSheet sheet) {
-  /** Copies the list. */
+  /**
+   * Copies the list.
+   *
+   * @param entries every entry, the score last
+   * @param sheet the score sheet
+   */
   public Scored {
     entries = List.copyOf(entries);
   }

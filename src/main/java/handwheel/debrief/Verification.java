@@ -19,7 +19,11 @@ import java.util.Optional;
  * @param troubles what does not hold, for people, in the order in which it was found
  */
 public record Verification(List<String> troubles) {
-  /** Copies the list. */
+  /**
+   * Copies the list.
+   *
+   * @param troubles what does not hold, for people, in the order in which it was found
+   */
   public Verification {
     troubles = List.copyOf(troubles);
   }

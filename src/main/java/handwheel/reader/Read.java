@@ -12,7 +12,12 @@ import java.util.Optional;
  * @param findings everything that is wrong, by place
  */
 public record Read<T>(Optional<T> value, List<Finding> findings) {
-  /** Copies the list. */
+  /**
+   * Copies the list.
+   *
+   * @param value what was read; empty if a part of it is missing
+   * @param findings everything that is wrong, by place
+   */
   public Read {
     findings = List.copyOf(findings);
   }

@@ -20,7 +20,16 @@ public record ScoreSheet(
     List<CriticalAct> critical,
     List<StepResult> steps,
     List<Note> notes) {
-  /** Copies the lists. */
+  /**
+   * Copies the lists.
+   *
+   * @param points 0 to 100
+   * @param isPass whether no critical act failed and the points reach the pass mark
+   * @param charges every charge, in the order of the script: steps, rules, outcomes
+   * @param critical every critical act, in the order of the script
+   * @param steps every step, in the order of the script
+   * @param notes what is told and not charged, in order of time
+   */
   public ScoreSheet {
     charges = List.copyOf(charges);
     critical = List.copyOf(critical);

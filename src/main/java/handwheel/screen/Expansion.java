@@ -11,7 +11,13 @@ import java.util.List;
  * @param message what is missing or wrong, for the trainee; empty if complete
  */
 public record Expansion(List<String> sentences, List<Order> orders, String message) {
-  /** Copies the lists. */
+  /**
+   * Copies the lists.
+   *
+   * @param sentences the full orders, as far as they are known
+   * @param orders the orders, if the text is complete; else empty
+   * @param message what is missing or wrong, for the trainee; empty if complete
+   */
   public Expansion {
     sentences = List.copyOf(sentences);
     orders = List.copyOf(orders);

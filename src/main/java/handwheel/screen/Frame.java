@@ -9,7 +9,12 @@ import java.util.List;
  * @param cursorColumn column of the cursor in the last row, from 0
  */
 public record Frame(List<Row> rows, int cursorColumn) {
-  /** Copies the list. */
+  /**
+   * Copies the list.
+   *
+   * @param rows from top to bottom
+   * @param cursorColumn column of the cursor in the last row, from 0
+   */
   public Frame {
     rows = List.copyOf(rows);
   }

@@ -7,7 +7,7 @@
  * trainee may know from where he stands.
  *
  * <p>Reading order: {@link handwheel.screen.Desk}, {@link handwheel.screen.State}, {@link
- * handwheel.screen.Frame}, {@link handwheel.screen.Lines}, {@link handwheel.screen.Expansion}.
+ * handwheel.screen.Frame}, {@link handwheel.screen.LineDesk}, {@link handwheel.screen.Expansion}.
  */
 @org.jspecify.annotations.NullMarked
 package handwheel.screen;
