@@ -85,13 +85,18 @@ final class StepReader {
       return Optional.empty();
     }
     Gauge g = gauge.get();
-    Optional<Measure> at = map.get(side.get(), Measures.measure(Wanted.of(g.of())));
+    Optional<Measure> at =
+        map.get(side.get(), Measures.measure(Wanted.of(g.of()))).map(m -> asShown(m, g));
     return at.map(
         m ->
             new StepTest.ReadProof(
-                g.id(),
-                new Bound(side.get().equals("below"), g.of().si(m).orElseThrow()),
-                m.unit()));
+                g.id(), new Bound(side.get().equals("below"), m.si()), m.unit()));
+  }
+
+  /** Converts a figure to the unit of the gauge it is read from. */
+  private static Measure asShown(Measure figure, Gauge gauge) {
+    double si = gauge.of().si(figure).orElseThrow();
+    return new Measure(gauge.of().in(gauge.unit(), si), gauge.unit());
   }
 
   private Optional<Window> window(YamlNode node, Findings findings) {

@@ -120,6 +120,20 @@ class SteamLeakTest {
   }
 
   @Test
+  void aProofIsOnlyWhatTheGaugeShowsBelowItsBound() throws Usage {
+    List<String> early = new ArrayList<>(RIGHT);
+    early.set(RIGHT.size() - 1, "160 remote-hand read line-pressure");
+    Scored run = Shipped.orders(SEED, early);
+    assertThat(run.entries())
+        .anyMatch(
+            e ->
+                e instanceof Entry.Reading r
+                    && r.gauge().equals("line-pressure")
+                    && r.milli() > 20_000);
+    assertThat(steps(run)).containsExactly("isolated");
+  }
+
+  @Test
   void whatIsFreeCostsNothing() throws Usage {
     List<String> chatty = with("2 read drum-level");
     chatty.add("270 remote-hand read burner-line-pressure");
