@@ -106,7 +106,7 @@ final class Measures {
     if (text.length() <= Limits.NAME_CHARS && Scalars.isNumber(text)) {
       return bare(scalar, text, wanted, findings);
     }
-    if (text.length() > Limits.NAME_CHARS || COMMA.matcher(text).matches() || !split.matches()) {
+    if (text.length() > Limits.NAME_CHARS || isOddlyWritten(text) || !split.matches()) {
       notAQuantity(scalar, wanted, findings);
       return Optional.empty();
     }
@@ -120,6 +120,11 @@ final class Measures {
     }
     return unit.map(u -> new Measure(Double.parseDouble(split.group(1)), u))
         .filter(m -> isFinite(m, scalar, findings));
+  }
+
+  /** Returns whether a figure is written in a way that is not read here. */
+  private static boolean isOddlyWritten(String text) {
+    return COMMA.matcher(text).matches() || CLOCK.matcher(text).matches();
   }
 
   private static Optional<Measure> bare(

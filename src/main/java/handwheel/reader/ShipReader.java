@@ -1,5 +1,6 @@
 package handwheel.reader;
 
+import handwheel.diagnostics.SourceSpot;
 import handwheel.plant.PlantNumbers;
 import handwheel.plant.Port;
 import handwheel.plant.Zone;
@@ -86,6 +87,13 @@ public final class ShipReader {
    */
   public static Read<Ship> read(ShipFiles files) {
     ShipReader reader = new ShipReader(files);
+    if (files.read(FILE).isEmpty()) {
+      reader.findings.add(
+          FindingId.MISSING_FILE,
+          SourceSpot.wholeFile(FILE),
+          "there is no ship here: the file is missing",
+          "A ship is a folder under `ships` with a " + FILE + " in it.");
+    }
     Optional<Ship> ship =
         reader
             .tree(FILE)

@@ -13,6 +13,8 @@ final class UnitFault {
   /** What people write, and what is meant. Words they are read by nowhere else. */
   private static final Map<String, String> OTHER_NAMES = otherNames();
 
+  private static final int FEW = 10;
+
   private final YamlNode.Scalar scalar;
   private final Wanted wanted;
   private final Findings findings;
@@ -28,7 +30,14 @@ final class UnitFault {
         FindingId.MISSING_UNIT,
         scalar.spot(),
         Say.quoted(scalar.text()) + " has no unit; " + wanted.words() + " was expected",
-        "Write the unit behind the figure: " + Say.quoted(wanted.symbols()) + ".");
+        "Write the unit behind the figure: " + few() + ".");
+  }
+
+  /** Returns the units that fit, or some of them where nearly all would. */
+  private String few() {
+    return wanted.symbols().size() > FEW
+        ? "such as `in`, `s`, `psig`, `F`, `kg/s` or `%`"
+        : Say.quoted(wanted.symbols());
   }
 
   void unknown(String symbol, int index) {
