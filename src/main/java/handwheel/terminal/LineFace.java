@@ -60,6 +60,9 @@ public final class LineFace {
       typing.setDaemon(true);
       typing.start();
       loop(desk, lines, reader::printAbove, clockNs, pace);
+      // Nobody reads lines any more, so there is no line to print above.
+      desk.end(line -> terminal.writer().println(line));
+      terminal.flush();
     }
   }
 
@@ -85,7 +88,6 @@ public final class LineFace {
     while (!desk.isOver()) {
       String line = next(lines);
       if (END.equals(line)) {
-        desk.end(out);
         return;
       }
       if (line != null) {
