@@ -26,6 +26,7 @@ public final class FullScreen {
   private final LongSupplier clockNs;
   private final double pace;
   private List<Frame.Row> drawn = List.of();
+  private int cursorColumn;
 
   private FullScreen(Desk desk, LongSupplier clockNs, double pace) {
     this.desk = desk;
@@ -117,6 +118,9 @@ public final class FullScreen {
     }
     TerminalSize size = screen.getTerminalSize();
     Frame frame = desk.frame(size.getColumns(), size.getRows());
+    if (frame.rows().equals(drawn) && frame.cursorColumn() == cursorColumn) {
+      return;
+    }
     TextGraphics graphics = screen.newTextGraphics();
     for (int row = 0; row < frame.rows().size(); row++) {
       Frame.Row next = frame.rows().get(row);
@@ -125,6 +129,7 @@ public final class FullScreen {
       }
     }
     drawn = frame.rows();
+    cursorColumn = frame.cursorColumn();
     screen.setCursorPosition(new TerminalPosition(frame.cursorColumn(), size.getRows() - 1));
     screen.refresh();
   }

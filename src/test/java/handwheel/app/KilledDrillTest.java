@@ -30,7 +30,7 @@ class KilledDrillTest {
     StringBuffer screen = new StringBuffer();
     Thread reading = reading(terminal, screen);
     try {
-      until(() -> screen.toString().contains("Caution 1 of 3"));
+      until(() -> screen.toString().contains("Superheated"));
       OutputStream keys = terminal.getOutputStream();
       for (int i = 0; i < 4; i++) {
         keys.write('\r');
