@@ -46,6 +46,10 @@ class BadScriptsTest {
   }
 
   static Stream<Mistake> mistakes() {
+    return Stream.concat(writing(), meaning());
+  }
+
+  private static Stream<Mistake> writing() {
     return Stream.of(
         m("anchor", "title: Trouble overhead", "title: &t Trouble overhead"),
         m("bad-id", "id: steam-leak", "id: Steam_Leak"),
@@ -65,7 +69,11 @@ class BadScriptsTest {
         m("empty-brief", "brief: >-", "brief: \"\"\nobjektive: >-"),
         m("empty-value", "family: steam-leak", "family:"),
         m("fraction-tick", "wait: 3 s, say: everyone", "wait: 3.01 s, say: everyone"),
-        m("header", "handwheel: script 1", "handwheel: script 2"),
+        m("header", "handwheel: script 1", "handwheel: script 2"));
+  }
+
+  private static Stream<Mistake> meaning() {
+    return Stream.of(
         m("indent", "  hole: {from", "   hole: {from"),
         m("inches-mark", "from: 0.75 in", "from: 0.75 inches"),
         m("no-blank", "family: steam-leak", "family:steam-leak"),
