@@ -22,7 +22,9 @@ record Console(PrintStream out, PrintStream err) {
   }
 
   private static void print(PrintStream to, String text) {
-    text.lines().forEach(line -> to.println(Text.harmless(line)));
+    for (String line : text.split("\n", -1)) {
+      to.println(Text.harmless(line));
+    }
   }
 
   /** Prints findings; returns whether one of them stops the drill. */

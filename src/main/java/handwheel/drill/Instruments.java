@@ -18,10 +18,15 @@ final class Instruments {
   private final double[] shown;
   private final double[] gain;
 
+  /** The figures as last written down; at first none. */
+  private final double[] told;
+
   Instruments(List<Gauge> gauges) {
     this.gauges = gauges;
     this.shown = new double[gauges.size()];
     this.gain = new double[gauges.size()];
+    this.told = new double[gauges.size()];
+    java.util.Arrays.fill(told, Double.NEGATIVE_INFINITY);
     for (int i = 0; i < gain.length; i++) {
       double lagS = gauges.get(i).lagS();
       gain[i] = lagS > 0 ? 1 - StrictMath.exp(-TICK_S / lagS) : 1;
@@ -81,12 +86,29 @@ final class Instruments {
     return shown.length;
   }
 
-  SortedMap<String, Long> all() {
-    SortedMap<String, Long> all = new TreeMap<>();
+  /**
+   * Returns the gauges whose printed figure has changed since they were last returned here, in
+   * thousandths of their unit.
+   */
+  SortedMap<String, Long> changed() {
+    SortedMap<String, Long> changed = new TreeMap<>();
     for (int i = 0; i < shown.length; i++) {
-      all.put(gauges.get(i).id(), milli(i));
+      double figure = figure(i);
+      if (figure != told[i]) {
+        told[i] = figure;
+        changed.put(gauges.get(i).id(), milli(i));
+      }
     }
-    return all;
+    return changed;
+  }
+
+  /** Returns the reading in steps of the last decimal that a display shows. */
+  private double figure(int i) {
+    double steps = 1;
+    for (int d = 0; d < gauges.get(i).unit().decimals(); d++) {
+      steps *= 10;
+    }
+    return StrictMath.floor(shown(i) * steps + 0.5);
   }
 
   void walk(StateWalker walker) {

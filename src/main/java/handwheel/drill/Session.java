@@ -183,7 +183,7 @@ public final class Session {
   private void logState() {
     StateDigest digest = new StateDigest();
     walk(digest);
-    scene.log(new Entry.State(scene.now, digest.hex(), scene.instruments.all()));
+    scene.log(new Entry.State(scene.now, digest.hex(), scene.instruments.changed()));
   }
 
   private void walk(StateWalker walker) {

@@ -379,7 +379,7 @@ public sealed interface Entry {
    *
    * @param t tick
    * @param sha SHA-256 of the state's raw bits, lower-case hex
-   * @param gauge each gauge by id, thousandths of its unit
+   * @param gauge the gauges whose printed figure changed, by id, thousandths of the unit
    */
   record State(long t, String sha, SortedMap<String, Long> gauge) implements Entry {
     /**
@@ -387,7 +387,7 @@ public sealed interface Entry {
      *
      * @param t tick
      * @param sha SHA-256 of the state's raw bits, lower-case hex
-     * @param gauge each gauge by id, thousandths of its unit
+     * @param gauge the gauges whose printed figure changed, by id, thousandths of the unit
      */
     public State {
       gauge = Collections.unmodifiableSortedMap(new TreeMap<>(gauge));
