@@ -25,6 +25,9 @@ import java.util.TreeMap;
 public final class Session {
   private static final int DIGEST_TICKS = 20;
 
+  /** Inputs of one run; nobody says more than one thing in five ticks. */
+  private static final int MOST_INPUTS = 5000;
+
   private final Script script;
   private final Scene scene;
   private final Crew crew;
@@ -131,12 +134,15 @@ public final class Session {
   }
 
   /**
-   * Offers an input; it takes effect at the coming tick.
+   * Offers an input; it takes effect at the coming tick. A run takes at most 5000 inputs; what
+   * comes after them is passed over.
    *
    * @param input the input
    */
   public void offer(Input input) {
-    offered.add(input);
+    if (taken.size() + offered.size() < MOST_INPUTS) {
+      offered.add(input);
+    }
   }
 
   /**
@@ -181,6 +187,9 @@ public final class Session {
   }
 
   private void logState() {
+    if (!scene.plant.isFinite()) {
+      throw new IllegalStateException("a state of the plant is no number at tick " + scene.now);
+    }
     StateDigest digest = new StateDigest();
     walk(digest);
     scene.log(new Entry.State(scene.now, digest.hex(), scene.instruments.changed()));
