@@ -25,11 +25,7 @@ record KeyReaction(Ground ground, State state) {
       return next.interrupted();
     }
     boolean isStop = counted.bangs() == STOP || key.kind() == Key.Kind.SUSPEND;
-    return next.isRunning() && isStop ? next.stopped("") : next.onStage(key);
-  }
-
-  private boolean isRunning() {
-    return state.stage() == Stage.RUNNING || state.stage() == Stage.HELP;
+    return counted.isRunning() && isStop ? next.stopped("") : next.onStage(key);
   }
 
   private Next onStage(Key key) {
@@ -42,7 +38,7 @@ record KeyReaction(Ground ground, State state) {
   }
 
   private Next interrupted() {
-    if (state.stage() != Stage.STOPPED && !isRunning()) {
+    if (state.stage() != Stage.STOPPED && !state.isRunning()) {
       return Next.with(state, new Deed.Leave(false));
     }
     if (state.isAsking()) {

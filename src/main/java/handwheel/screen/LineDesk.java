@@ -9,6 +9,7 @@ import java.util.Optional;
  * itself.
  */
 public final class LineDesk {
+  private static final String READ = "Enter or ok: I have read this and keep to it.";
   private static final String ENDED = "ended at the terminal";
 
   private final Script script;
@@ -17,6 +18,7 @@ public final class LineDesk {
   private Optional<LineTalk> talk = Optional.empty();
   private int cautions;
   private boolean isBegun;
+  private boolean isAttended;
   private boolean isAsking;
   private boolean isLeft;
   private boolean isReal;
@@ -38,7 +40,12 @@ public final class LineDesk {
    * @param out takes the text
    */
   public void begin(Out out) {
+    begin(true, out);
+  }
+
+  private void begin(boolean isSomebodyThere, Out out) {
     isBegun = true;
+    isAttended = isSomebodyThere;
     say("DRILL. " + script.casualty().title() + ", " + script.mode().word() + ".", out);
     caution(out);
   }
@@ -49,16 +56,17 @@ public final class LineDesk {
    * @param out takes the text
    */
   public void beginUnattended(Out out) {
-    begin(out);
+    begin(false, out);
     while (talk.isEmpty()) {
-      say("Counts as acknowledged: nobody is at a terminal.", out);
       acknowledged(out);
     }
   }
 
   private void caution(Out out) {
-    paper(Paper.caution(script.casualty(), cautions), out);
-    say("Enter or ok: I have read this and keep to it.", out);
+    List<String> always = List.of(Paper.STANDING, Paper.REAL);
+    List<String> lines = Paper.caution(script.casualty(), cautions);
+    paper(lines.stream().filter(l -> cautions == 0 || !always.contains(l)).toList(), out);
+    say(isAttended ? READ : "Counts as acknowledged: nobody is at a terminal.", out);
   }
 
   private void acknowledged(Out out) {
@@ -101,7 +109,7 @@ public final class LineDesk {
     } else if (text.isEmpty() || text.equals("ok")) {
       acknowledged(out);
     } else {
-      say("First the caution. Enter or ok: I have read this and keep to it.", out);
+      say("First the caution. " + READ, out);
     }
   }
 

@@ -127,7 +127,7 @@ final class LineTalk {
 
   private void people(Out out) {
     List<Sighting.Seen> seen = watch.sighting().people();
-    seen.forEach(s -> out.line(s.title() + ": " + s.doing()));
+    seen.forEach(s -> out.line(s.sentence()));
     if (seen.isEmpty()) {
       out.line("Nobody is in sight.");
     }

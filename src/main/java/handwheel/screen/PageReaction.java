@@ -8,6 +8,10 @@ package handwheel.screen;
  */
 record PageReaction(Ground ground, State state) {
   Next to(Key key) {
+    if (state.size().isTooSmall()) {
+      // What does not stand there has not been read.
+      return Next.only(state);
+    }
     Pages.Page page = ground.pages().of(state);
     int step = state.size().pageRows();
     return switch (key.kind()) {

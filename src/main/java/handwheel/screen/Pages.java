@@ -1,14 +1,17 @@
 package handwheel.screen;
 
 import handwheel.screen.Frame.Row;
+import handwheel.screen.Frame.Span;
 import handwheel.screen.Frame.Style;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
 /** The pages that cover the whole screen, as rows of the screen's width. */
 final class Pages {
-  private static final int INDENT = 2;
+  private static final String MARGIN = "  ";
+
+  /** Ends a reversed word, so that the rest of its row is plain. */
+  private static final Span END = new Span(" ", Style.PLAIN);
 
   private final Script script;
   private final Expander expander;
@@ -69,12 +72,7 @@ final class Pages {
               width,
               "Any key: back to the fire room.");
       case STOPPED -> page("DRILL STOPPED", Paper.stopped(state.notice()), width, "");
-      case OVER ->
-          page(
-              title + "   over",
-              state.sheet(),
-              width,
-              "End of the sheet. Up, Page Up: back.   q: leave.");
+      case OVER -> sheet(title + "   over", state.sheet(), width);
     };
   }
 
@@ -88,23 +86,26 @@ final class Pages {
     return new Page(head, rows, foot);
   }
 
-  private static Stream<Row> rows(String line, int width) {
-    String margin = " ".repeat(INDENT);
-    if (isSignal(line)) {
-      Frame.Span word = new Frame.Span("  " + line + "  ", Style.REVERSE);
-      return Stream.of(new Row(List.of(new Frame.Span(margin, Style.PLAIN), word, blank())));
-    }
-    // A table's row keeps its blanks; only what is too long is broken.
-    boolean isFitting = line.length() <= width - INDENT;
-    List<String> parts =
-        isFitting ? List.of(line) : Text.wrapped(line, Math.max(10, width - 2 * INDENT), 0);
-    List<Row> rows = new ArrayList<>();
-    parts.forEach(part -> rows.add(Row.plain(margin + part)));
-    return rows.stream();
+  /** The sheet has its own margins and columns. */
+  private static Page sheet(String head, List<String> lines, int width) {
+    List<Row> rows =
+        lines.stream().flatMap(l -> broken(l, width).stream()).map(Row::plain).toList();
+    return new Page(head, rows, "End of the sheet. Up, Page Up: back.   q: leave.");
   }
 
-  private static Frame.Span blank() {
-    return new Frame.Span(" ", Style.PLAIN);
+  private static Stream<Row> rows(String line, int width) {
+    if (isSignal(line)) {
+      Span word = new Span("  " + line + "  ", Style.REVERSE);
+      return Stream.of(new Row(List.of(new Span(MARGIN, Style.PLAIN), word, END)));
+    }
+    return broken(line, width - MARGIN.length()).stream().map(part -> Row.plain(MARGIN + part));
+  }
+
+  /** A table's row keeps its blanks; only what is too long is broken. */
+  private static List<String> broken(String line, int width) {
+    return line.length() <= width
+        ? List.of(line)
+        : Text.wrapped(line, Math.max(10, width - MARGIN.length()), 0);
   }
 
   private static boolean isSignal(String line) {

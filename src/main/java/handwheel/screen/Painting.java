@@ -47,7 +47,7 @@ final class Painting {
     List<Row> rows = new ArrayList<>();
     int width = state.size().width();
     rows.add(Row.of(state.stage() == Stage.STOPPED ? "DRILL STOPPED" : "DRILL", Style.REVERSE));
-    for (String line : Paper.tooSmall(state.size())) {
+    for (String line : Paper.tooSmall(state.size(), state.isRunning())) {
       Text.wrapped(line, Math.max(10, width), 0).forEach(part -> rows.add(Row.plain(part)));
     }
     return fitted(rows, state.size(), 0);

@@ -119,11 +119,11 @@ final class Paper {
     return lines;
   }
 
-  static List<String> tooSmall(Size size) {
+  static List<String> tooSmall(Size size, boolean isRunning) {
     return List.of(
         "This window is " + size.width() + " by " + size.height() + ".",
         "80 by 24 is needed.",
         "Make it larger, or start again with --lines.",
-        "The drill goes on meanwhile; !! stops it.");
+        isRunning ? "The drill goes on meanwhile; !! stops it." : "Ctrl-C leaves.");
   }
 }

@@ -38,7 +38,7 @@ record People(List<Sighting.Seen> seen, int width) {
   private List<Row> busy() {
     int cell = (width - GAP) / 2;
     List<String> busy =
-        seen.stream().filter(s -> !s.isIdle()).map(s -> s.title() + ": " + s.doing()).toList();
+        seen.stream().filter(s -> !s.isIdle()).map(Sighting.Seen::sentence).toList();
     List<Row> rows = new ArrayList<>();
     int i = 0;
     while (i < busy.size()) {

@@ -42,8 +42,7 @@ record Reaction(Ground ground, State state) implements Event.Visitor<Next> {
   /** A standstill is a stop like any other: it is stamped, and nobody thinks on in secret. */
   @Override
   public Next stoodStill(Event.StoodStill event) {
-    boolean isRunning = state.stage() == Stage.RUNNING || state.stage() == Stage.HELP;
     String why = "The program stood still for " + event.seconds() + " s.";
-    return isRunning ? new KeyReaction(ground, state).stopped(why) : Next.only(state);
+    return state.isRunning() ? new KeyReaction(ground, state).stopped(why) : Next.only(state);
   }
 }

@@ -32,6 +32,10 @@ record Sighting(
    * @param doing what he is seen to do
    */
   record Seen(String title, String doing) {
+    String sentence() {
+      return Character.toUpperCase(title.charAt(0)) + title.substring(1) + ": " + doing;
+    }
+
     boolean isIdle() {
       return doing.equals("standing by");
     }

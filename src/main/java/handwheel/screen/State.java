@@ -48,6 +48,11 @@ record State(
         Size.LEAST);
   }
 
+  /** Returns whether the drill runs, whatever covers it. */
+  boolean isRunning() {
+    return stage == Stage.RUNNING || stage == Stage.HELP;
+  }
+
   long now() {
     return sighting.tick();
   }

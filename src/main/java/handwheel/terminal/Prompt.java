@@ -29,6 +29,7 @@ final class Prompt implements AutoCloseable {
   private final LineReader reader;
   private final Lines lines = new Lines();
   private final Thread typing;
+  private volatile boolean isClosing;
 
   Prompt(Terminal terminal, Function<String, List<String>> offered) {
     this.terminal = terminal;
@@ -56,7 +57,7 @@ final class Prompt implements AutoCloseable {
 
   private void read() {
     try {
-      while (!Thread.currentThread().isInterrupted()) {
+      while (!isClosing) {
         read(TEXT);
       }
     } catch (IllegalStateException e) {
@@ -101,6 +102,7 @@ final class Prompt implements AutoCloseable {
 
   @Override
   public void close() throws IOException {
+    isClosing = true;
     typing.interrupt();
     try {
       typing.join(END_MS);
