@@ -2,11 +2,13 @@ package handwheel.app;
 
 import handwheel.screen.Desk;
 import handwheel.screen.LineDesk;
+import handwheel.screen.PipeDesk;
 import handwheel.screen.Script;
 import handwheel.screen.Watch;
 import handwheel.terminal.Conditions;
 import handwheel.terminal.FullScreen;
 import handwheel.terminal.LineFace;
+import handwheel.terminal.PipeFace;
 import java.io.IOException;
 import java.util.Optional;
 
@@ -29,9 +31,12 @@ interface DrillFace {
   }
 
   static DrillFace choose(Script script, boolean isLines) {
-    return isAttended() && !isLines && FullScreen.isPossible()
-        ? (conditions, console) -> screen(new Desk(script), conditions)
-        : (conditions, console) -> lines(new LineDesk(script), conditions, console);
+    if (!isAttended()) {
+      return (conditions, console) -> piped(new PipeDesk(script), conditions, console);
+    }
+    return isLines || !FullScreen.isPossible()
+        ? (conditions, console) -> lines(new LineDesk(script), conditions, console)
+        : (conditions, console) -> screen(new Desk(script), conditions);
   }
 
   private static Left screen(Desk desk, Conditions conditions) throws IOException {
@@ -44,14 +49,20 @@ interface DrillFace {
 
   private static Left lines(LineDesk desk, Conditions conditions, Console console)
       throws IOException {
-    if (isAttended()) {
-      LineFace.attended(desk, conditions, System.in, console.out());
-    } else {
-      LineFace.unattended(desk, conditions, System.in, console.out());
-    }
+    LineFace.run(desk, conditions, System.in, console.out());
+    return left(desk, conditions);
+  }
+
+  private static Left piped(PipeDesk pipe, Conditions conditions, Console console) {
+    PipeFace.run(pipe, conditions, System.in, console.out());
+    return left(pipe.desk(), conditions);
+  }
+
+  private static Left left(LineDesk desk, Conditions conditions) {
     boolean isOver = desk.isOver() || desk.watch().isEmpty();
     desk.end(why(desk.isReal(), conditions), line -> {});
-    return new Left(desk.watch(), desk.isReal() ? Optional.of(real()) : Optional.empty(), !isOver);
+    Optional<String> message = desk.isReal() ? Optional.of(real()) : Optional.empty();
+    return new Left(desk.watch(), message, !isOver);
   }
 
   private static String real() {

@@ -14,10 +14,8 @@ public final class LineDesk {
 
   private final Script script;
   private final Expander expander;
-  private final TimedLines lines = new TimedLines();
   private Optional<LineTalk> talk = Optional.empty();
   private int cautions;
-  private boolean isBegun;
   private boolean isAttended;
   private boolean isAsking;
   private boolean isLeft;
@@ -44,18 +42,13 @@ public final class LineDesk {
   }
 
   private void begin(boolean isSomebodyThere, Out out) {
-    isBegun = true;
     isAttended = isSomebodyThere;
     say("DRILL. " + script.casualty().title() + ", " + script.mode().word() + ".", out);
     caution(out);
   }
 
-  /**
-   * Begins where nobody is at a terminal: every caution is said and counts as acknowledged.
-   *
-   * @param out takes the text
-   */
-  public void beginUnattended(Out out) {
+  /** Begins where nobody is at a terminal: every caution is said and counts as acknowledged. */
+  void beginUnattended(Out out) {
     begin(false, out);
     while (talk.isEmpty()) {
       acknowledged(out);
@@ -142,61 +135,22 @@ public final class LineDesk {
    * @param out takes the text
    */
   public void stoodStill(long seconds, Out out) {
-    if (talk.isPresent() && !isOver() && !talk.get().watch().isStopped()) {
+    if (talk.isPresent() && !isOver() && !isStopped()) {
       say("The program stood still for " + seconds + " s.", out);
       talk.get().stop(safe(out));
     }
   }
 
   /**
-   * Takes a line from a pipe and lets the time pass until it is said. The first call begins the
-   * drill.
-   *
-   * @param line the line, with or without its second before it; may be empty
-   * @param out takes the text
-   */
-  public void take(String line, Out out) {
-    if (!isBegun) {
-      beginUnattended(out);
-    }
-    queue(line);
-    while (!lines.isEmpty() && !isOver() && !isLeft) {
-      boolean isStopped = talk.map(t -> t.watch().isStopped()).orElse(false);
-      pass(isStopped ? 0 : lines.nextTick(now()) - now(), out);
-      due(out);
-    }
-  }
-
-  /**
-   * Keeps a line from a pipe until it is due.
-   *
-   * @param line the line, with or without its second before it; may be empty
-   */
-  public void queue(String line) {
-    lines.add(line);
-  }
-
-  /** Says every line that is due now; a stopped drill waits for no time. */
-  private void due(Out out) {
-    boolean isStopped = talk.map(t -> t.watch().isStopped()).orElse(false);
-    while (!lines.isEmpty() && (isStopped || lines.nextTick(now()) <= now())) {
-      typed(lines.take(now()), out);
-      isStopped = talk.map(t -> t.watch().isStopped()).orElse(false);
-    }
-  }
-
-  /**
-   * Lets time pass and says what was heard. Lines that are kept are said when they are due.
+   * Lets time pass and says what was heard.
    *
    * @param ticks how many ticks at most
    * @param out takes the text
    */
   public void pass(long ticks, Out out) {
-    due(out);
     for (long i = 0; i < ticks && talk.isPresent() && !isOver() && !isLeft; i++) {
       talk.get().watch().pass(1);
       report(out);
-      due(out);
     }
   }
 
@@ -205,22 +159,6 @@ public final class LineDesk {
     if (isOver() && !isScoreTold) {
       isScoreTold = true;
       talk.orElseThrow().watch().sheet().forEach(line -> say(line, out));
-    }
-  }
-
-  /**
-   * Runs the drill to its end: nobody says anything any more. A drill that is stopped is ended,
-   * since nobody is there to let it go on.
-   *
-   * @param out takes the text
-   */
-  public void finish(Out out) {
-    while (!isOver() && !isLeft && talk.isPresent()) {
-      if (talk.get().watch().isStopped() && lines.isEmpty()) {
-        end("stopped, and nobody let it go on", out);
-      } else {
-        pass(1, out);
-      }
     }
   }
 
@@ -299,6 +237,10 @@ public final class LineDesk {
    */
   public Optional<Watch> watch() {
     return talk.map(LineTalk::watch);
+  }
+
+  boolean isStopped() {
+    return talk.map(t -> t.watch().isStopped()).orElse(false);
   }
 
   private static Out safe(Out out) {

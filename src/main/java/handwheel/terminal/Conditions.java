@@ -1,5 +1,7 @@
 package handwheel.terminal;
 
+import handwheel.screen.Ascii;
+import handwheel.screen.Out;
 import java.util.function.LongSupplier;
 
 /**
@@ -10,4 +12,9 @@ import java.util.function.LongSupplier;
  * @param isAscii whether nothing but ASCII may be written
  * @param shutdown tells when the program is told to stop
  */
-public record Conditions(LongSupplier clockNs, double pace, boolean isAscii, Shutdown shutdown) {}
+public record Conditions(LongSupplier clockNs, double pace, boolean isAscii, Shutdown shutdown) {
+  /** Returns where lines go, in the characters that may be written. */
+  Out lettersOf(Out out) {
+    return isAscii ? text -> out.line(Ascii.of(text)) : out;
+  }
+}

@@ -1,26 +1,19 @@
 package handwheel.terminal;
 
-import handwheel.screen.Ascii;
 import handwheel.screen.LineDesk;
 import handwheel.screen.Out;
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import org.jline.terminal.spi.SystemStream;
 
 /**
- * The line mode: text is only ever appended. At a terminal time passes while lines are typed. From
- * a pipe it passes in the same way until the lines are at their end, and then as fast as it goes.
+ * The line mode with somebody at a terminal: text is only ever appended, and time passes while
+ * lines are typed.
  */
 public final class LineFace {
   private static final long POLL_MS = 25;
-
-  /** Lines that are there from the start come within this time. */
-  private static final long START_MS = 250;
 
   private final LineDesk desk;
   private final Conditions conditions;
@@ -32,7 +25,7 @@ public final class LineFace {
     this.desk = desk;
     this.conditions = conditions;
     this.lines = lines;
-    this.out = text -> out.line(conditions.isAscii() ? Ascii.of(text) : text);
+    this.out = conditions.lettersOf(out);
     this.pacer = new Pacer(conditions.clockNs(), conditions.pace());
   }
 
@@ -54,11 +47,11 @@ public final class LineFace {
    * @param print where text goes then
    * @throws IOException if the terminal fails
    */
-  public static void attended(
-      LineDesk desk, Conditions conditions, InputStream in, PrintStream print) throws IOException {
+  public static void run(LineDesk desk, Conditions conditions, InputStream in, PrintStream print)
+      throws IOException {
     if (!FullScreen.isPossible()) {
       Lines lines = new Lines();
-      Lines.inBackground(() -> read(in, lines));
+      lines.readInBackground(in);
       new LineFace(desk, conditions, lines, print::println).attended(Optional.empty());
       return;
     }
@@ -73,33 +66,6 @@ public final class LineFace {
       }
     } finally {
       Tty.restoreDiscipline();
-    }
-  }
-
-  /**
-   * Runs a drill from a pipe or a file to its end.
-   *
-   * @param desk the face
-   * @param conditions clock, pace and the like
-   * @param in the lines
-   * @param print where the text goes
-   */
-  public static void unattended(
-      LineDesk desk, Conditions conditions, InputStream in, PrintStream print) {
-    Lines lines = new Lines();
-    Lines.inBackground(() -> read(in, lines));
-    new LineFace(desk, conditions, lines, print::println).unattended();
-  }
-
-  private static void read(InputStream in, Lines lines) {
-    try (BufferedReader reader =
-        new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
-      for (String line = reader.readLine(); line != null; line = reader.readLine()) {
-        lines.text(line);
-      }
-      lines.end();
-    } catch (IOException e) {
-      lines.end();
     }
   }
 
@@ -135,32 +101,5 @@ public final class LineFace {
       desk.stoodStill(turn.stoodStillS(), out);
     }
     desk.pass(turn.ticks(), out);
-  }
-
-  private void unattended() {
-    desk.beginUnattended(out);
-    boolean isEnded = take(START_MS);
-    pacer.turn();
-    while (isGoingOn() && !isEnded) {
-      isEnded = take(POLL_MS);
-      if (conditions.pace() == 0) {
-        desk.take("", out);
-      } else {
-        pass();
-      }
-    }
-    if (isGoingOn()) {
-      desk.finish(out);
-    }
-  }
-
-  /** Keeps the lines that come without a pause; returns whether there will be no more. */
-  private boolean take(long ms) {
-    Optional<Lines.Line> line = lines.poll(ms);
-    while (line.isPresent() && line.get().is(Lines.Kind.TEXT)) {
-      desk.queue(line.get().text());
-      line = lines.poll(1);
-    }
-    return line.isPresent();
   }
 }

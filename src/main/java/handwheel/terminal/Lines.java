@@ -1,5 +1,10 @@
 package handwheel.terminal;
 
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
@@ -41,6 +46,23 @@ final class Lines {
 
   void end() {
     queue.add(new Line(Kind.END, ""));
+  }
+
+  /** Reads lines from a stream until its end. */
+  void readInBackground(InputStream in) {
+    inBackground(() -> read(in));
+  }
+
+  private void read(InputStream in) {
+    try (BufferedReader reader =
+        new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+      for (String line = reader.readLine(); line != null; line = reader.readLine()) {
+        text(line);
+      }
+    } catch (IOException e) {
+      // Lines that cannot be read are at their end.
+    }
+    end();
   }
 
   /** Waits for the next; empty if none came in time. */

@@ -8,7 +8,7 @@ import handwheel.logbook.Entry;
 import handwheel.screen.Desk;
 import handwheel.screen.Frame;
 import handwheel.screen.Key;
-import handwheel.screen.LineDesk;
+import handwheel.screen.PipeDesk;
 import handwheel.screen.Script;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -135,7 +135,7 @@ class FacesTest {
   @Test
   void theLineModeGivesTheSameRunAsARehearsal() {
     var witness = Shipped.witness(1);
-    LineDesk desk = new LineDesk(script(1));
+    PipeDesk desk = new PipeDesk(script(1));
     List<String> out = new ArrayList<>();
     desk.take("", out::add);
     for (Entry e : witness.entries()) {
@@ -153,7 +153,7 @@ class FacesTest {
 
   @Test
   void hostileTextNeverReachesTheTerminal() {
-    LineDesk desk = new LineDesk(script(1));
+    PipeDesk desk = new PipeDesk(script(1));
     List<String> out = new ArrayList<>();
     desk.take("", out::add);
     desk.take("\u001b[2Jcheckman \u0007", out::add);
