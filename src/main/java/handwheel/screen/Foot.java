@@ -35,6 +35,9 @@ record Foot(OrderLine line, String notice, int width) {
       rows.add(0, Row.plain(""));
     }
     List<Row> foot = new ArrayList<>(rows.subList(0, Math.min(MOST_ROWS, rows.size())));
+    if (rows.size() > MOST_ROWS) {
+      foot.set(MOST_ROWS - 1, Row.of("  ... and more; type a letter", Style.BOLD));
+    }
     foot.add(Row.plain(PROMPT + shown()));
     return foot;
   }
