@@ -3,25 +3,21 @@ package handwheel.app;
 import handwheel.debrief.Scripts;
 import handwheel.drill.Mode;
 import handwheel.drill.Rehearsal;
-import handwheel.screen.Desk;
-import handwheel.screen.LineDesk;
 import handwheel.screen.Script;
-import handwheel.screen.Watch;
-import handwheel.terminal.FullScreen;
-import handwheel.terminal.LineFace;
-import java.io.BufferedReader;
+import handwheel.terminal.Conditions;
+import handwheel.terminal.Letters;
+import handwheel.terminal.Shutdown;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
+import java.util.Locale;
 
 /** {@code drill SCRIPT}: runs a drill in this terminal. */
 final class DrillCommand implements Command {
   private static final List<String> WITH_VALUE =
       List.of("--mode", "--seed", "--trainee", "--pace", "--records");
+  private static final List<String> ALONE = List.of("--lines", "--ascii");
   private static final long SEEDS = 1_000_000;
 
   private final Drills drills;
@@ -37,14 +33,17 @@ final class DrillCommand implements Command {
 
   @Override
   public String summary() {
-    return "SCRIPT [--lines] [--mode learn|practice|scored] [--seed N] [--trainee NAME]\n"
-        + "      [--pace X] [--records DIR]\n"
-        + "      runs a drill; in a pipe each line is an order, or SECONDS ORDER, and time flies";
+    return "SCRIPT [--lines] [--ascii] [--mode learn|practice|scored] [--seed N]\n"
+        + "      [--trainee NAME] [--pace X] [--records DIR]\n"
+        + "      runs a drill; --lines for a screen reader or a small window\n"
+        + "      in a pipe each line is an order, said when it comes, or `12 everyone leave`:\n"
+        + "      said at second 12; time runs at the pace until the lines are at their end,\n"
+        + "      then as fast as it goes; --pace 0, in a pipe: as fast as it goes throughout";
   }
 
   @Override
   public int run(List<String> words, Console console) throws Usage, IOException {
-    Arguments args = Arguments.of(words, WITH_VALUE, List.of("--lines"));
+    Arguments args = Arguments.of(words, WITH_VALUE, ALONE);
     Drills.Loaded loaded = drills.load(drills.file(args.only("script")));
     if (console.stops(loaded.findings()) || loaded.found().isEmpty()) {
       return Exit.NOT_UNDERSTOOD;
@@ -52,43 +51,36 @@ final class DrillCommand implements Command {
     Scripts.Found found = loaded.found().get();
     long seed = args.number("--seed", Math.floorMod(Instant.now().toEpochMilli(), SEEDS));
     Mode mode = Modes.of(args, Mode.PRACTICE);
-    double pace = args.decimal("--pace", 1);
+    double pace = Paces.of(args, mode, DrillFace.isAttended());
     Rehearsal.Setup setup = new Rehearsal.Setup(found.ship(), found.casualty(), seed, mode);
     Path folder = args.value("--records").map(Path::of).orElseGet(Records::usualFolder);
-    try (Late record = new Late(folder, setup, args.value("--trainee").orElse("trainee"))) {
+    try (Shutdown shutdown = new Shutdown();
+        Late record = new Late(folder, setup, args.value("--trainee").orElse("trainee"))) {
       Script script = new Script(found, seed, mode, record);
-      Optional<Watch> watch = face(script, args.has("--lines"), pace, console);
-      return left(watch, record, console);
+      Conditions conditions =
+          new Conditions(System::nanoTime, pace, isAscii(args.has("--ascii")), shutdown);
+      DrillFace face = DrillFace.choose(script, args.has("--lines"));
+      return left(face.run(conditions, console), record, console);
     }
   }
 
-  private static Optional<Watch> face(Script script, boolean isLines, double pace, Console console)
-      throws IOException {
-    if (!FullScreen.isTerminal()) {
-      LineDesk desk = new LineDesk(script);
-      BufferedReader in =
-          new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
-      LineFace.piped(desk, in, console.out());
-      return desk.watch();
-    }
-    if (isLines || !FullScreen.isPossible()) {
-      LineDesk desk = new LineDesk(script);
-      LineFace.typed(desk, System::nanoTime, pace);
-      return desk.watch();
-    }
-    Desk desk = new Desk(script);
-    FullScreen.run(desk, System::nanoTime, pace);
-    return desk.watch();
+  private static boolean isAscii(boolean isWanted) {
+    String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
+    return isWanted || Letters.areAsciiOnly(System.getenv(), system.startsWith("windows"));
   }
 
-  private static int left(Optional<Watch> watch, Late record, Console console) {
-    if (watch.isEmpty() || !watch.get().isOver()) {
-      console.message("The drill was not finished.");
+  private static int left(DrillFace.Left left, Late record, Console console) {
+    left.message().ifPresent(console::message);
+    if (left.watch().isEmpty()) {
+      console.message("The drill was not begun.");
       return Exit.INTERRUPTED;
     }
     record.end();
     console.trouble(record.trouble());
     record.path().ifPresent(p -> console.result("Record: " + p));
-    return watch.get().isPass() ? Exit.YES : Exit.NO;
+    if (left.isInterrupted()) {
+      return Exit.INTERRUPTED;
+    }
+    return left.watch().get().isPass() ? Exit.YES : Exit.NO;
   }
 }

@@ -1,22 +1,25 @@
 package handwheel.screen;
 
-import handwheel.casualty.Casualty;
-import java.util.List;
+import handwheel.drill.Sight;
+import handwheel.logbook.Entry;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.Optional;
 
 /**
- * The full-screen face of one drill: takes keys and time, gives frames. It never waits and never
- * writes; whoever owns the terminal does.
+ * The full-screen face of one drill: takes keys and time, gives frames. It holds what changes
+ * around the pure reaction and drawing. It never waits and never writes; whoever owns the terminal
+ * does.
  */
 public final class Desk {
-  private static final Look NOTHING = new Look("0:00", "", "", List.of(), List.of());
-
   private final Script script;
-  private final Expander expander;
+  private final Ground ground;
   private final Painting painting;
-  private State state;
+  private final Deque<Event> events = new ArrayDeque<>();
+  private State state = State.first();
   private Optional<Watch> watch = Optional.empty();
   private boolean isLeft;
+  private boolean isReal;
 
   /**
    * Sets up the face; the cautions come first.
@@ -25,10 +28,9 @@ public final class Desk {
    */
   public Desk(Script script) {
     this.script = script;
-    Casualty casualty = script.casualty();
-    this.expander = new Expander(script.ship(), casualty.messages());
-    this.painting = new Painting(casualty, script.mode().word(), expander);
-    this.state = State.first(!casualty.cautions().isEmpty());
+    Expander expander = new Expander(script.ship(), script.casualty().messages());
+    this.ground = new Ground(new Pages(script, expander), expander);
+    this.painting = new Painting(ground);
   }
 
   /**
@@ -37,21 +39,7 @@ public final class Desk {
    * @param key the key
    */
   public void press(Key key) {
-    long now = watch.map(Watch::now).orElse(0L);
-    int cautions = script.casualty().cautions().size();
-    Reaction reaction = Reaction.to(state, key, new Reaction.Around(now, cautions, expander));
-    state = reaction.state();
-    reaction.deeds().forEach(this::act);
-  }
-
-  private void act(Deed deed) {
-    if (deed instanceof Deed.Begin) {
-      watch = Optional.of(new Watch(script));
-    } else if (deed instanceof Deed.Offer o) {
-      watch.ifPresent(w -> w.offer(o.input()));
-    } else if (deed instanceof Deed.Leave) {
-      isLeft = true;
-    }
+    happen(new Event.Pressed(key));
   }
 
   /**
@@ -61,8 +49,67 @@ public final class Desk {
    */
   public void pass(long ticks) {
     watch.ifPresent(w -> w.pass(ticks));
+    look();
+  }
+
+  /**
+   * Tells that the whole program stood still for a while, as when its process is stopped. A running
+   * drill is stopped, and the record says so.
+   *
+   * @param seconds for how long
+   */
+  public void stoodStill(long seconds) {
+    happen(new Event.StoodStill(seconds));
+  }
+
+  /**
+   * Ends a drill that is not over, if one has begun, and scores it as it stands.
+   *
+   * @param why short reason, for the record
+   */
+  public void end(String why) {
+    watch.ifPresent(w -> w.end(why));
+    look();
+  }
+
+  private void happen(Event event) {
+    events.add(event);
+    while (!events.isEmpty()) {
+      Next next = Reaction.react(ground, state, events.remove());
+      state = next.state();
+      next.deeds().forEach(deed -> deed.accept(new Doer()));
+    }
+  }
+
+  private void hear(Entry entry, String sentence) {
+    events.add(new Event.Told(entry, sentence));
+  }
+
+  private void look() {
+    watch.ifPresent(w -> happen(new Event.Tick(w.sighting())));
     if (watch.isPresent() && watch.get().isOver() && state.stage() != Stage.OVER) {
-      state = state.over(watch.get().sheet());
+      happen(new Event.Over(watch.get().sheet()));
+    }
+  }
+
+  /** Does what a reaction asks for. */
+  private final class Doer implements Deed.Visitor {
+    @Override
+    public void begin(Deed.Begin deed) {
+      Watch begun = new Watch(script, Desk.this::hear);
+      watch = Optional.of(begun);
+      events.add(new Event.Tick(begun.sighting()));
+    }
+
+    @Override
+    public void offer(Deed.Offer deed) {
+      watch.ifPresent(w -> w.offer(deed.input()));
+    }
+
+    @Override
+    public void leave(Deed.Leave deed) {
+      isLeft = true;
+      isReal = deed.isReal();
     }
   }
 
@@ -71,12 +118,14 @@ public final class Desk {
    *
    * @param width columns
    * @param height rows
-   * @return as many rows as fit
+   * @return that many rows of that width
    */
   public Frame frame(int width, int height) {
-    Look look = watch.map(Watch::look).orElse(NOTHING);
-    List<String> log = watch.map(Watch::heard).orElse(List.of());
-    return painting.draw(state, look, log, new Painting.Size(width, height));
+    Size size = new Size(width, height);
+    if (!size.equals(state.size())) {
+      happen(new Event.Resized(size));
+    }
+    return painting.draw(state, size);
   }
 
   /**
@@ -89,11 +138,39 @@ public final class Desk {
   }
 
   /**
+   * Returns whether he left for a real casualty.
+   *
+   * @return true after the third exclamation mark
+   */
+  public boolean isReal() {
+    return isReal;
+  }
+
+  /**
+   * Returns whether what is shown must be read before a key counts: a key that was pressed before a
+   * caution stood there does not acknowledge it.
+   *
+   * @return true on cautions and the brief
+   */
+  public boolean isToBeRead() {
+    return state.stage() == Stage.CAUTION || state.stage() == Stage.BRIEF;
+  }
+
+  /**
    * Returns the drill.
    *
    * @return empty while the cautions are not acknowledged
    */
   public Optional<Watch> watch() {
     return watch;
+  }
+
+  /**
+   * Returns what the trainee may know from where he stands.
+   *
+   * @return empty while the cautions are not acknowledged
+   */
+  Optional<Sight> sight() {
+    return watch.map(Watch::sight);
   }
 }

@@ -1,21 +1,23 @@
 package handwheel.screen;
 
+import handwheel.diagnostics.NearestWords;
 import handwheel.ship.Order;
 import handwheel.ship.OrderResult;
 import handwheel.ship.OrderText;
 import handwheel.ship.Ship;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /**
- * Turns what is typed into full orders: short forms first, else each word may be cut to any
- * beginning that only one valid word has at that point.
+ * Turns what is typed into full orders: short forms first, else each word may be cut short. Nothing
+ * is guessed: a line that can be read in two ways is no order.
  */
 public final class Expander {
-  private static final int MOST_OFFERED = 6;
-
   private final OrderText reader;
-  private final List<String> words;
+  private final OrderGrammar grammar;
   private final ShortForms shortForms;
 
   /**
@@ -26,8 +28,8 @@ public final class Expander {
    */
   public Expander(Ship ship, List<String> messages) {
     this.reader = new OrderText(ship, messages);
-    this.words = Words.of(ship, messages);
-    this.shortForms = new ShortForms(messages);
+    this.grammar = new OrderGrammar(ship, messages);
+    this.shortForms = new ShortForms(ship, messages);
   }
 
   /**
@@ -37,27 +39,50 @@ public final class Expander {
    * @return what it stands for
    */
   public Expansion expand(String typed) {
-    List<String> shorts = shortForms.of(typed.strip());
-    if (!shorts.isEmpty()) {
-      return together(shorts);
+    String line = typed.strip();
+    Optional<ShortForms.Form> form = shortForms.of(line.toLowerCase(Locale.ROOT));
+    if (form.isPresent()) {
+      return orders(form.get().orders());
     }
-    StringBuilder full = new StringBuilder();
-    for (String word : typed.strip().split("\\s+", -1)) {
-      List<String> fit = fitting(full.toString(), word);
-      if (fit.size() > 1) {
-        return new Expansion(List.of(full + word), List.of(), "Which? " + offered(fit));
+    Readings readings = Readings.none(grammar);
+    for (String word : words(line)) {
+      Readings longer = readings.with(word);
+      if (longer.isNone()) {
+        return wrong(readings, word);
       }
-      full.append(fit.isEmpty() ? word : fit.get(0)).append(' ');
+      readings = longer;
     }
-    return together(List.of(full.toString().strip()));
+    return read(readings);
   }
 
-  /** Returns the card of short forms. */
-  List<String> card() {
-    return shortForms.card();
+  private static List<String> words(String line) {
+    return line.isBlank() ? List.of() : Arrays.asList(line.strip().split("\\s+", -1));
   }
 
-  private Expansion together(List<String> sentences) {
+  private static Expansion wrong(Readings before, String word) {
+    Slot next = before.next();
+    String offer = NearestWords.offer(word, next.words());
+    String what = "`" + word + "` where " + next.what() + " was expected.";
+    String common = String.join(" ", before.common());
+    String sentence = common.isEmpty() ? word : common + " " + word;
+    return Expansion.incomplete(sentence, what + (offer.isEmpty() ? "" : " " + offer));
+  }
+
+  private Expansion read(Readings readings) {
+    String common = String.join(" ", readings.common());
+    if (!readings.isOne()) {
+      List<String> which = readings.at(readings.common().size());
+      return Expansion.incomplete(common, "Which? " + String.join(", ", which));
+    }
+    Slot next = readings.next();
+    return next.canEnd() ? orders(List.of(common)) : then(common, next.what());
+  }
+
+  private static Expansion then(String common, String what) {
+    return Expansion.incomplete(common, "Next: " + what + ".");
+  }
+
+  private Expansion orders(List<String> sentences) {
     List<Order> orders = new ArrayList<>();
     for (String sentence : sentences) {
       OrderResult result = reader.read(sentence);
@@ -65,32 +90,87 @@ public final class Expander {
         orders.add(u.order());
       } else {
         OrderResult.NotUnderstood n = (OrderResult.NotUnderstood) result;
-        return new Expansion(sentences, List.of(), capital(n.message()) + ". " + n.mend());
+        return Expansion.incomplete(sentence, (n.message() + ". " + n.mend()).strip());
       }
     }
     return new Expansion(sentences, orders, "");
   }
 
-  /** Returns the valid words that a typed word can stand for after what stands before it. */
-  private List<String> fitting(String before, String word) {
-    if (words.contains(word) && isValid(before, word)) {
-      return List.of(word);
+  /**
+   * Completes a line as far as there is only one way.
+   *
+   * @param typed the line
+   * @return the line with its words in full; as it was where nothing can be added
+   */
+  String completed(String typed) {
+    Readings readings = readings(typed);
+    boolean isShort = shortForms.of(typed.strip().toLowerCase(Locale.ROOT)).isPresent();
+    if (isShort || readings.isNone()) {
+      return typed;
     }
-    return words.stream().filter(w -> Words.begins(word, w) && isValid(before, w)).toList();
+    List<String> same = new ArrayList<>(readings.common());
+    List<String> next = readings.next().words();
+    if (readings.isOne()) {
+      boolean isOnlyWay = next.size() == 1 && !readings.next().canEnd();
+      if (isOnlyWay && (typed.isEmpty() || typed.endsWith(" "))) {
+        same.add(next.get(0));
+      }
+      return same.isEmpty() ? typed : String.join(" ", same) + " ";
+    }
+    return begun(readings, same, typed);
   }
 
-  private boolean isValid(String before, String word) {
-    OrderResult result = reader.read(before + word);
-    return !(result instanceof OrderResult.NotUnderstood n)
-        || n.column() > before.length() + word.length();
+  private Readings readings(String typed) {
+    Readings readings = Readings.none(grammar);
+    for (String word : words(typed)) {
+      readings = readings.with(word);
+    }
+    return readings;
   }
 
-  private static String offered(List<String> fit) {
-    List<String> few = fit.stream().limit(MOST_OFFERED).toList();
-    return String.join(", ", few) + (fit.size() > MOST_OFFERED ? ", ..." : "");
+  /** Adds the letters that all readings of the last word share, if only that word is open. */
+  private static String begun(Readings readings, List<String> same, String typed) {
+    int last = words(typed).size() - 1;
+    if (same.size() < last) {
+      return typed;
+    }
+    List<String> open = readings.at(last);
+    String shared = open.get(0);
+    while (!allBegin(open, shared)) {
+      shared = shared.substring(0, shared.length() - 1);
+    }
+    same.add(shared);
+    return shared.length() < words(typed).get(last).length() ? typed : String.join(" ", same);
   }
 
-  private static String capital(String text) {
-    return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+  private static boolean allBegin(List<String> words, String with) {
+    return words.stream().allMatch(w -> w.startsWith(with));
+  }
+
+  /**
+   * Returns the valid words for the word that is being typed, or for the next after a blank.
+   *
+   * @param typed the line
+   * @return valid words; empty where none is
+   */
+  public List<String> offered(String typed) {
+    boolean isNext = typed.isBlank() || typed.endsWith(" ");
+    Readings readings = readings(typed);
+    if (isNext || readings.isNone()) {
+      return readings.next().words();
+    }
+    return readings.at(readings.all().get(0).size() - 1);
+  }
+
+  /** Returns the card of short forms. */
+  List<ShortForms.Form> card() {
+    return shortForms.card();
+  }
+
+  /** Reads a full order again. */
+  Optional<Order> order(String text) {
+    return reader.read(text) instanceof OrderResult.Understood u
+        ? Optional.of(u.order())
+        : Optional.empty();
   }
 }

@@ -11,16 +11,22 @@ import java.util.List;
  * @param message what is missing or wrong, for the trainee; empty if complete
  */
 public record Expansion(List<String> sentences, List<Order> orders, String message) {
+  static final Expansion NOTHING = new Expansion(List.of(), List.of(), "");
+
   /**
    * Copies the lists.
    *
    * @param sentences the full orders, as far as they are known
    * @param orders the orders, if the text is complete; else empty
-   * @param message what is missing or wrong, for the trainee; empty if complete
+   * @param message what is missing or wrong; empty if complete
    */
   public Expansion {
     sentences = List.copyOf(sentences);
     orders = List.copyOf(orders);
+  }
+
+  static Expansion incomplete(String sentence, String message) {
+    return new Expansion(List.of(sentence), List.of(), message);
   }
 
   /**
@@ -30,5 +36,10 @@ public record Expansion(List<String> sentences, List<Order> orders, String messa
    */
   public boolean isComplete() {
     return !orders.isEmpty();
+  }
+
+  /** Returns everything the line stands for in one text. */
+  String full() {
+    return String.join(" + ", sentences);
   }
 }

@@ -15,9 +15,11 @@ public record Key(Kind kind, char letter) {
     ENTER,
     /** Backspace. */
     BACK,
+    /** Control and W: the last word goes. */
+    WORD_BACK,
     /** Tab. */
     TAB,
-    /** Escape. */
+    /** Escape, or Control and U: the line goes. */
     ESCAPE,
     /** Up. */
     UP,
@@ -31,6 +33,8 @@ public record Key(Kind kind, char letter) {
     INTERRUPT,
     /** Control and Z. */
     SUSPEND,
+    /** Control and L: everything is drawn again. */
+    REDRAW,
     /** Anything else. */
     OTHER
   }
@@ -53,5 +57,9 @@ public record Key(Kind kind, char letter) {
    */
   public static Key letter(char letter) {
     return new Key(Kind.LETTER, letter);
+  }
+
+  boolean is(char wanted) {
+    return kind == Kind.LETTER && letter == wanted;
   }
 }

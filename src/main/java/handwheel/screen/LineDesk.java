@@ -1,16 +1,7 @@
 package handwheel.screen;
 
-import handwheel.casualty.Casualty;
-import handwheel.drill.Engine;
-import handwheel.drill.Input;
-import handwheel.ship.Gauge;
-import handwheel.ship.Order;
-import handwheel.ship.Watchstander;
-import handwheel.units.Measure;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * The line mode of one drill: the same information, orders and scores as the full screen, as text
@@ -18,27 +9,18 @@ import java.util.regex.Pattern;
  * itself.
  */
 public final class LineDesk {
-  private static final Pattern TIMED = Pattern.compile("(\\d{1,6}(?:\\.\\d{1,2})?)\\s+(.*)");
-  private static final long BETWEEN_TICKS = Engine.ticks(2);
+  private static final String READ = "Enter or ok: I have read this and keep to it.";
+  private static final String ENDED = "ended at the terminal";
 
   private final Script script;
   private final Expander expander;
-  private Optional<Watch> watch = Optional.empty();
+  private Optional<LineTalk> talk = Optional.empty();
   private int cautions;
-  private int told;
-  private boolean isBegun;
-  private String place = "";
-
-  /** Takes a line of text. */
-  @FunctionalInterface
-  public interface Out {
-    /**
-     * Takes a line.
-     *
-     * @param text one line without end of line
-     */
-    void line(String text);
-  }
+  private boolean isAttended;
+  private boolean isAsking;
+  private boolean isLeft;
+  private boolean isReal;
+  private boolean isScoreTold;
 
   /**
    * Sets up the face.
@@ -56,112 +38,107 @@ public final class LineDesk {
    * @param out takes the text
    */
   public void begin(Out out) {
-    isBegun = true;
+    begin(true, out);
+  }
+
+  private void begin(boolean isSomebodyThere, Out out) {
+    isAttended = isSomebodyThere;
     say("DRILL. " + script.casualty().title() + ", " + script.mode().word() + ".", out);
-    if (script.casualty().cautions().isEmpty()) {
-      brief(out);
-    } else {
-      caution(out);
+    caution(out);
+  }
+
+  /** Begins where nobody is at a terminal: every caution is said and counts as acknowledged. */
+  void beginUnattended(Out out) {
+    begin(false, out);
+    while (talk.isEmpty()) {
+      acknowledged(out);
     }
   }
 
   private void caution(Out out) {
-    String text = String.join(" ", Paper.caution(script.casualty(), cautions));
-    say(text.replaceAll(" {2,}", " "), out);
+    List<String> always = List.of(Paper.STANDING, Paper.REAL);
+    List<String> lines = Paper.caution(script.casualty(), cautions);
+    paper(lines.stream().filter(l -> cautions == 0 || !always.contains(l)).toList(), out);
+    say(isAttended ? READ : "Counts as acknowledged: nobody is at a terminal.", out);
   }
 
-  private void brief(Out out) {
-    Casualty c = script.casualty();
-    say(c.brief(), out);
-    say("Orders: who, verb, fitting; words may be cut short. Help: ?", out);
-    watch = Optional.of(new Watch(script));
-    hear(out);
+  private void acknowledged(Out out) {
+    cautions++;
+    if (cautions < Paper.cautions(script.casualty())) {
+      caution(out);
+      return;
+    }
+    paper(Paper.brief(script.casualty(), script.ship(), script.mode()), out);
+    say("g all gauges, who the people in sight. You have the watch.", out);
+    talk = Optional.of(new LineTalk(script, expander));
+    report(out);
+  }
+
+  /**
+   * Takes a line typed at a terminal, its first key pressed just now.
+   *
+   * @param line the line
+   * @param out takes the text
+   */
+  public void typed(String line, Out out) {
+    typed(line, now(), out);
   }
 
   /**
    * Takes a line typed at a terminal.
    *
    * @param line the line
+   * @param firstKeyTick tick of its first key
    * @param out takes the text
    */
-  public void typed(String line, Out out) {
-    if (watch.isEmpty()) {
-      cautions++;
-      if (cautions < script.casualty().cautions().size()) {
-        caution(out);
-      } else {
-        brief(out);
-      }
-      return;
-    }
-    act(watch.get(), line.strip(), out);
-  }
-
-  private void act(Watch w, String line, Out out) {
-    switch (line) {
-      case "" -> {}
-      case "?" -> Paper.help(expander).forEach(h -> say(h, out));
-      case "??" -> around(w, out);
-      case "=" -> w.offer(new Input.Acknowledged());
-      case "!!" -> {
-        w.offer(new Input.Stopped());
-        say("DRILL STOPPED. An empty line goes on.", out);
-      }
-      default -> order(w, line, out);
-    }
-    if (line.isEmpty()) {
-      w.resume();
+  public void typed(String line, long firstKeyTick, Out out) {
+    isAsking = false;
+    String text = line.strip();
+    if (talk.isPresent()) {
+      talk.get().typed(text, firstKeyTick, safe(out));
+      left(talk.get().isReal());
+    } else if (text.equals("!!!")) {
+      left(true);
+    } else if (text.isEmpty() || text.equals("ok")) {
+      acknowledged(out);
+    } else {
+      say("First the caution. " + READ, out);
     }
   }
 
-  private void order(Watch w, String line, Out out) {
-    Expansion expansion = expander.expand(line);
-    if (!expansion.isComplete()) {
-      say(String.join(" + ", expansion.sentences()) + ": " + expansion.message(), out);
-      return;
-    }
-    for (Order order : expansion.orders()) {
-      w.offer(new Input.Said(order, w.now()));
-    }
+  private void left(boolean isForReal) {
+    isReal |= isForReal;
+    isLeft |= isForReal;
   }
 
-  /** Says what can be seen from here. */
-  private void around(Watch w, Out out) {
-    for (Gauge g : w.sight().gauges()) {
-      say(g.name() + " " + new Measure(w.sight().shown(g), g.unit()).text(), out);
-    }
-    for (Watchstander p : w.sight().watch()) {
-      if (w.sight().sees(p.id())) {
-        say(p.title() + ": " + w.sight().doing(p.id()), out);
-      }
+  /**
+   * Takes an interrupt: the first one asks, the second ends the drill.
+   *
+   * @param out takes the text
+   */
+  public void interrupted(Out out) {
+    if (talk.isEmpty()) {
+      isLeft = true;
+    } else if (isAsking) {
+      end(ENDED, out);
+    } else {
+      isAsking = true;
+      say("Ctrl-C again ends the drill; it is scored as it stands.", out);
     }
   }
 
   /**
-   * Takes a line from a pipe: an order two seconds after the one before, or {@code SECONDS ORDER}
-   * at that time. The first call begins the drill; the cautions count as acknowledged.
+   * Tells that the whole program stood still for a while. A running drill is stopped, and the
+   * record says so.
    *
-   * @param line the line; may be empty
+   * @param seconds for how long
    * @param out takes the text
    */
-  public void take(String line, Out out) {
-    if (!isBegun) {
-      begin(out);
-      while (watch.isEmpty()) {
-        say("Acknowledged, since nobody is at a terminal.", out);
-        typed("", out);
-      }
+  public void stoodStill(long seconds, Out out) {
+    if (talk.isPresent() && !isOver() && !isStopped()) {
+      say("The program stood still for " + seconds + " s.", out);
+      talk.get().stop(safe(out));
     }
-    Matcher m = TIMED.matcher(line.strip());
-    boolean isTimed = m.matches();
-    long now = watch.map(Watch::now).orElse(0L);
-    long at = isTimed ? Engine.ticks(Double.parseDouble(m.group(1))) : now + BETWEEN_TICKS;
-    String text = isTimed ? m.group(2) : line.strip();
-    if (text.isEmpty() || text.startsWith("#")) {
-      return;
-    }
-    pass(Math.max(0, at - now), out);
-    typed(text, out);
   }
 
   /**
@@ -171,50 +148,59 @@ public final class LineDesk {
    * @param out takes the text
    */
   public void pass(long ticks, Out out) {
-    for (long i = 0; i < ticks && watch.isPresent() && !isOver(); i++) {
-      watch.get().pass(1);
-      hear(out);
+    for (long i = 0; i < ticks && talk.isPresent() && !isOver() && !isLeft; i++) {
+      talk.get().watch().pass(1);
+      report(out);
     }
   }
 
-  private void hear(Out out) {
-    Watch w = watch.orElseThrow();
-    List<String> heard = w.heard();
-    for (; told < heard.size(); told++) {
-      say(heard.get(told), out);
-    }
-    String here = w.sight().place().name();
-    if (!here.equals(place)) {
-      place = here;
-      say("You are at the " + here + ".", out);
-    }
-    if (w.isOver()) {
-      w.sheet().forEach(line -> say(line, out));
+  private void report(Out out) {
+    talk.ifPresent(t -> t.report(safe(out)));
+    if (isOver() && !isScoreTold) {
+      isScoreTold = true;
+      talk.orElseThrow().watch().sheet().forEach(line -> say(line, out));
     }
   }
 
   /**
-   * Runs the drill to its end.
+   * Ends the drill before its time, if it is not over; it is scored as it stands.
    *
+   * @param why short reason, for the record
    * @param out takes the text
    */
-  public void finish(Out out) {
-    while (!isOver()) {
-      watch.ifPresent(Watch::resume);
-      pass(Engine.TICKS_PER_S, out);
-    }
+  public void end(String why, Out out) {
+    talk.ifPresent(t -> t.watch().end(why));
+    report(out);
   }
 
   /**
-   * Ends the drill before its time; it is scored as it stands.
+   * Leaves: a drill that has begun is ended and scored as it stands.
    *
+   * @param why short reason, for the record
    * @param out takes the text
    */
-  public void end(Out out) {
-    if (watch.isPresent() && !isOver()) {
-      watch.get().offer(new Input.Ended("ended at the terminal"));
-      pass(1, out);
-    }
+  public void leave(String why, Out out) {
+    isLeft = true;
+    end(why, out);
+  }
+
+  /**
+   * Returns the coming tick.
+   *
+   * @return ticks since the start; 0 while the cautions are not acknowledged
+   */
+  public long now() {
+    return talk.map(t -> t.watch().now()).orElse(0L);
+  }
+
+  /**
+   * Returns the valid words for what is being typed.
+   *
+   * @param typed the line so far
+   * @return words
+   */
+  public List<String> offered(String typed) {
+    return talk.isEmpty() ? List.of() : expander.offered(typed);
   }
 
   /**
@@ -223,7 +209,25 @@ public final class LineDesk {
    * @return true once there is a score
    */
   public boolean isOver() {
-    return watch.map(Watch::isOver).orElse(false);
+    return talk.map(t -> t.watch().isOver()).orElse(false);
+  }
+
+  /**
+   * Returns whether the trainee has left.
+   *
+   * @return true when nothing more is to be taken
+   */
+  public boolean isLeft() {
+    return isLeft;
+  }
+
+  /**
+   * Returns whether he left for a real casualty.
+   *
+   * @return true after three exclamation marks
+   */
+  public boolean isReal() {
+    return isReal;
   }
 
   /**
@@ -232,10 +236,25 @@ public final class LineDesk {
    * @return empty while the cautions are not acknowledged
    */
   public Optional<Watch> watch() {
-    return watch;
+    return talk.map(LineTalk::watch);
+  }
+
+  boolean isStopped() {
+    return talk.map(t -> t.watch().isStopped()).orElse(false);
+  }
+
+  private static Out safe(Out out) {
+    return text -> out.line(Text.harmless(text));
   }
 
   private static void say(String text, Out out) {
-    out.line(Text.harmless(text));
+    safe(out).line(text);
+  }
+
+  /** Says a page: no empty lines, and commas for the columns of a table. */
+  private static void paper(List<String> lines, Out out) {
+    lines.stream()
+        .filter(line -> !line.isBlank())
+        .forEach(line -> say(line.strip().replaceAll(" {2,}", ", "), out));
   }
 }

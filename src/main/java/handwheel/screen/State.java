@@ -6,55 +6,102 @@ import java.util.List;
  * The state of the face; immutable.
  *
  * @param stage where it is
- * @param page which caution, or the first row of the score sheet shown
- * @param typed the order line
- * @param firstKeyTick tick of the order line's first key
- * @param last the line given last
+ * @param page which caution is shown
+ * @param top first row shown of a page that is longer than the screen
+ * @param line the order line
+ * @param hearing what was heard and said
+ * @param sighting what is seen now
  * @param notice what the face tells the trainee; may be empty
- * @param isLeaving whether one interrupt was pressed
+ * @param bangs how many exclamation marks were pressed one after another
+ * @param isAsking whether one interrupt was pressed
  * @param sheet rows of the score sheet once the drill is over
+ * @param size size of the screen
  */
 record State(
     Stage stage,
     int page,
-    String typed,
-    long firstKeyTick,
-    String last,
+    int top,
+    OrderLine line,
+    Hearing hearing,
+    Sighting sighting,
     String notice,
-    boolean isLeaving,
-    List<String> sheet) {
+    int bangs,
+    boolean isAsking,
+    List<String> sheet,
+    Size size) {
   State {
     sheet = List.copyOf(sheet);
   }
 
-  static State first(boolean hasCautions) {
-    Stage stage = hasCautions ? Stage.CAUTION : Stage.BRIEF;
-    return new State(stage, 0, "", 0, "", "", false, List.of());
+  static State first() {
+    return new State(
+        Stage.CAUTION,
+        0,
+        0,
+        OrderLine.EMPTY,
+        Hearing.NOTHING,
+        Sighting.NONE,
+        "",
+        0,
+        false,
+        List.of(),
+        Size.LEAST);
   }
 
-  State at(Stage next, int nextPage) {
-    return new State(next, nextPage, "", 0, last, "", false, sheet);
+  /** Returns whether the drill runs, whatever covers it. */
+  boolean isRunning() {
+    return stage == Stage.RUNNING || stage == Stage.HELP;
   }
 
-  State typing(String text, long tick) {
-    long first = typed.isEmpty() ? tick : firstKeyTick;
-    return new State(stage, page, text, first, last, "", false, sheet);
+  long now() {
+    return sighting.tick();
   }
 
-  State given(String line) {
-    return new State(stage, page, "", 0, line, "", false, sheet);
+  State at(Stage next) {
+    return new State(next, 0, 0, line, hearing, sighting, "", bangs, false, sheet, size);
+  }
+
+  State page(int next) {
+    return new State(stage, next, 0, line, hearing, sighting, "", bangs, false, sheet, size);
+  }
+
+  State top(int row) {
+    return new State(
+        stage, page, row, line, hearing, sighting, notice, bangs, isAsking, sheet, size);
+  }
+
+  State line(OrderLine next) {
+    return new State(stage, page, top, next, hearing, sighting, "", bangs, false, sheet, size);
   }
 
   State noting(String text) {
-    return new State(stage, page, typed, firstKeyTick, last, text, false, sheet);
+    return new State(stage, page, top, line, hearing, sighting, text, bangs, false, sheet, size);
   }
 
-  State leaving() {
-    String ask = "Ctrl-C again ends the drill; it will be scored as it stands.";
-    return new State(stage, page, typed, firstKeyTick, last, ask, true, sheet);
+  State asking(String text) {
+    return new State(stage, page, top, line, hearing, sighting, text, bangs, true, sheet, size);
+  }
+
+  State bangs(int count) {
+    return new State(
+        stage, page, top, line, hearing, sighting, notice, count, isAsking, sheet, size);
+  }
+
+  State hearing(Hearing next) {
+    return new State(stage, page, top, line, next, sighting, notice, bangs, isAsking, sheet, size);
+  }
+
+  State sighting(Sighting next) {
+    return new State(stage, page, top, line, hearing, next, notice, bangs, isAsking, sheet, size);
+  }
+
+  State sized(Size next) {
+    return new State(
+        stage, page, top, line, hearing, sighting, notice, bangs, isAsking, sheet, next);
   }
 
   State over(List<String> lines) {
-    return new State(Stage.OVER, 0, "", 0, last, "", false, lines);
+    return new State(
+        Stage.OVER, 0, 0, line.cleared(), hearing, sighting, "", 0, false, lines, size);
   }
 }

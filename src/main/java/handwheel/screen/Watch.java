@@ -1,59 +1,50 @@
 package handwheel.screen;
 
-import handwheel.debrief.Sentences;
 import handwheel.drill.Engine;
 import handwheel.drill.Input;
 import handwheel.drill.Session;
 import handwheel.drill.Sight;
-import handwheel.logbook.Entry;
 import handwheel.scoring.ScoreSheet;
 import handwheel.scoring.ScoreText;
 import handwheel.scoring.Scorer;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** One drill that is being run at a terminal: the session, what was heard, the score. */
+/** One drill that is being run at a terminal: the session, its entries, the score. */
 public final class Watch {
   private final Script script;
-  private final Sentences sentences;
-  private final List<Entry> entries = new ArrayList<>();
-  private final List<String> heard = new ArrayList<>();
+  private final Ears ears;
   private final Session session;
+  private final DoingWords words;
   private Optional<ScoreSheet> sheet = Optional.empty();
   private boolean isStopped;
 
-  /**
-   * Begins the drill; the cautions must have been acknowledged.
-   *
-   * @param script what it is made from
-   */
-  public Watch(Script script) {
+  /** Begins the drill; the cautions must have been acknowledged. */
+  Watch(Script script, Ears.Listener listener) {
     this.script = script;
-    this.sentences = new Sentences(script.found());
+    this.words = new DoingWords(script.ship());
+    this.ears = new Ears(script, listener);
     this.session =
-        Session.open(script.ship(), script.casualty(), script.seed(), script.mode(), this::note);
-  }
-
-  private void note(Entry entry) {
-    entries.add(entry);
-    script.record().accept(entry);
-    sentences.heard(entry).ifPresent(s -> heard.add(Sentences.clock(entry.t()) + " " + s));
+        Session.open(script.ship(), script.casualty(), script.seed(), script.mode(), ears);
+    ears.open(session.sight());
   }
 
   /**
-   * Gives the session an input.
+   * Gives the session an input. A stop and an end are in the record at once: nobody may be left to
+   * let the next tick come.
    *
    * @param input the input
    */
   public void offer(Input input) {
-    if (isOver()) {
+    boolean isAgain = isStopped && input instanceof Input.Stopped;
+    if (isOver() || isAgain) {
       return;
     }
     session.offer(input);
-    if (input instanceof Input.Stopped) {
-      isStopped = true;
-    } else if (input instanceof Input.Resumed || input instanceof Input.Ended) {
+    if (input instanceof Input.Stopped || input instanceof Input.Ended) {
+      tick();
+      isStopped = !isOver();
+    } else if (input instanceof Input.Resumed) {
       isStopped = false;
     }
   }
@@ -66,23 +57,44 @@ public final class Watch {
   }
 
   /**
-   * Lets time pass.
+   * Ends the drill before its time, if it is not over, and scores it as it stands.
+   *
+   * @param why short reason, for the record
+   */
+  public void end(String why) {
+    offer(new Input.Ended(why));
+  }
+
+  /**
+   * Lets time pass; none passes while the drill is stopped.
    *
    * @param ticks how many ticks at most
    */
   public void pass(long ticks) {
     for (long i = 0; i < ticks && !isStopped && !isOver(); i++) {
-      if (!session.tick() || session.isOver()) {
-        score();
-      }
+      tick();
+    }
+  }
+
+  private void tick() {
+    if (!session.tick() || session.isOver()) {
+      score();
     }
   }
 
   private void score() {
-    ScoreSheet scored = Scorer.score(script.casualty(), script.ship(), entries);
+    ScoreSheet scored = Scorer.score(script.casualty(), script.ship(), ears.entries());
     sheet = Optional.of(scored);
-    entries.add(scored.toEntry());
-    script.record().accept(scored.toEntry());
+    ears.accept(scored.toEntry());
+  }
+
+  /**
+   * Returns whether the drill stands still.
+   *
+   * @return true between a stop and what follows on it
+   */
+  public boolean isStopped() {
+    return isStopped;
   }
 
   /**
@@ -104,23 +116,24 @@ public final class Watch {
   }
 
   /**
+   * Returns the score in one line.
+   *
+   * @return such as {@code DRILL over: 38 of 100, FAIL.}; empty before the end
+   */
+  public Optional<String> result() {
+    return sheet.map(
+        s -> "DRILL over: " + s.points() + " of 100, " + (s.isPass() ? "PASS." : "FAIL."));
+  }
+
+  /**
    * Returns the score sheet in lines.
    *
    * @return lines of at most 80 characters; empty before the end
    */
   public List<String> sheet() {
     return sheet
-        .map(s -> ScoreText.lines(script.casualty(), script.ship(), entries, s))
+        .map(s -> ScoreText.lines(script.casualty(), script.ship(), ears.entries(), s))
         .orElse(List.of());
-  }
-
-  /**
-   * Returns everything heard, seen and said so far.
-   *
-   * @return sentences, each with its time before it
-   */
-  public List<String> heard() {
-    return heard;
   }
 
   /**
@@ -128,12 +141,12 @@ public final class Watch {
    *
    * @return the sight
    */
-  public Sight sight() {
+  Sight sight() {
     return session.sight();
   }
 
-  Look look() {
-    return Look.of(session.sight(), sentences);
+  Sighting sighting() {
+    return Sighting.of(session.sight(), words);
   }
 
   /**

@@ -1,6 +1,7 @@
 package handwheel.terminal;
 
 import com.googlecode.lanterna.TerminalSize;
+import com.googlecode.lanterna.TextColor;
 import com.googlecode.lanterna.terminal.ansi.ANSITerminal;
 import java.io.IOException;
 import java.io.InputStream;
@@ -40,6 +41,17 @@ final class DrawingTerminal extends ANSITerminal {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** Drills have no colours: whatever the trainee has set up for his terminal is right. */
+  @Override
+  public void setForegroundColor(TextColor color) {
+    // Nothing is sent.
+  }
+
+  @Override
+  public void setBackgroundColor(TextColor color) {
+    // Nothing is sent.
   }
 
   @Override

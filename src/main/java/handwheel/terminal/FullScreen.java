@@ -1,46 +1,42 @@
 package handwheel.terminal;
 
-import com.googlecode.lanterna.SGR;
-import com.googlecode.lanterna.TerminalPosition;
 import com.googlecode.lanterna.TerminalSize;
-import com.googlecode.lanterna.graphics.TextGraphics;
 import com.googlecode.lanterna.screen.Screen;
 import com.googlecode.lanterna.screen.TerminalScreen;
 import handwheel.screen.Desk;
 import handwheel.screen.Frame;
 import handwheel.screen.Key;
 import java.io.IOException;
-import java.util.EnumSet;
-import java.util.List;
-import java.util.function.LongSupplier;
+import java.util.Optional;
 import org.jline.terminal.Terminal;
+import org.jline.terminal.spi.SystemStream;
 
 /** Runs a desk on a terminal: keys in, frames out, time as the clock says. */
 public final class FullScreen {
   private static final long KEY_MS = 25;
   private static final long FRAME_NS = 100_000_000L;
-  private static final double TICKS_PER_NS = 20e-9;
-  private static final int CATCH_UP_TICKS = 200;
+
+  /** A key held down repeats faster than this, and says nothing about a caution. */
+  private static final long SILENCE_NS = 200_000_000L;
 
   private final Desk desk;
-  private final LongSupplier clockNs;
-  private final double pace;
-  private List<Frame.Row> drawn = List.of();
-  private int cursorColumn;
+  private final Conditions conditions;
+  private final Tty tty;
+  private final Screen screen;
+  private final Brush brush;
+  private final Keys keys;
+  private final Pacer pacer;
+  private long lastKeyNs;
+  private long lastFrameNs;
 
-  private FullScreen(Desk desk, LongSupplier clockNs, double pace) {
+  private FullScreen(Desk desk, Conditions conditions, Tty tty, Screen screen) {
     this.desk = desk;
-    this.clockNs = clockNs;
-    this.pace = pace;
-  }
-
-  /**
-   * Returns whether keys come from a terminal and text goes to one.
-   *
-   * @return false in a pipe
-   */
-  public static boolean isTerminal() {
-    return Tty.isThere();
+    this.conditions = conditions;
+    this.tty = tty;
+    this.screen = screen;
+    this.brush = new Brush(screen);
+    this.keys = new Keys(tty.terminal().reader());
+    this.pacer = new Pacer(conditions.clockNs(), conditions.pace());
   }
 
   /**
@@ -50,98 +46,110 @@ public final class FullScreen {
    */
   public static boolean isPossible() {
     String type = System.getenv("TERM");
-    boolean isDumb = type == null || type.isEmpty() || type.equals("dumb");
-    return !isDumb && isTerminal();
+    boolean isDumb = type != null && type.equals("dumb");
+    return !isDumb && Tty.is(SystemStream.Input) && Tty.is(SystemStream.Output);
   }
 
   /**
-   * Runs the desk until the trainee leaves.
+   * Runs the desk until the trainee leaves, the terminal is lost or the program is told to stop.
    *
    * @param desk the face
-   * @param clockNs a clock that only goes forward, ns
-   * @param pace how much faster than real time
+   * @param conditions clock, pace and the like
    * @throws IOException if the terminal fails
    */
-  public static void run(Desk desk, LongSupplier clockNs, double pace) throws IOException {
-    try (Tty tty = Tty.raw(Tty.open())) {
-      new FullScreen(desk, clockNs, pace).run(tty);
+  public static void run(Desk desk, Conditions conditions) throws IOException {
+    conditions.shutdown().afterwards(Tty::restoreDiscipline);
+    try {
+      Terminal terminal = Tty.open();
+      Tty.onInterrupt(conditions.shutdown()::ask);
+      on(terminal, desk, conditions);
+    } finally {
+      Tty.restoreDiscipline();
     }
   }
 
-  private void run(Tty tty) throws IOException {
-    Terminal terminal = tty.terminal();
+  /** Runs the desk on a terminal, which is closed at the end. */
+  static void on(Terminal terminal, Desk desk, Conditions conditions) throws IOException {
+    try (Tty tty = Tty.raw(terminal, conditions.shutdown())) {
+      try (Screen screen = opened(terminal)) {
+        new FullScreen(desk, conditions, tty, screen).loop();
+      }
+      tty.screenLeft();
+    } catch (IOException | IllegalStateException e) {
+      // A terminal that is closed under a program that is told to stop is no failure.
+      if (!conditions.shutdown().isAsked()) {
+        throw e;
+      }
+    }
+  }
+
+  private static Screen opened(Terminal terminal) throws IOException {
     DrawingTerminal drawing = new DrawingTerminal(terminal);
-    Keys keys = new Keys(terminal.reader());
-    try (Screen screen = new TerminalScreen(drawing)) {
-      screen.startScreen();
-      terminal.handle(Terminal.Signal.WINCH, s -> drawing.resized());
-      loop(screen, keys, tty);
-    }
+    Screen screen = new TerminalScreen(drawing);
+    screen.startScreen();
+    terminal.handle(Terminal.Signal.WINCH, s -> drawing.resized());
+    return screen;
   }
 
-  private void loop(Screen screen, Keys keys, Tty tty) throws IOException {
-    long startNs = clockNs.getAsLong();
-    long lastFrameNs = startNs - FRAME_NS;
-    double owed = 0;
-    while (!desk.isLeft()) {
-      boolean isPressed = false;
-      for (var key = keys.next(KEY_MS); key.isPresent(); key = keys.next(1)) {
-        desk.press(key.get());
-        isPressed = true;
-        if (key.get().kind() == Key.Kind.SUSPEND) {
-          suspend(screen, tty);
-        }
+  private void loop() throws IOException {
+    draw();
+    keys.discard();
+    while (!desk.isLeft() && !keys.isLost() && !conditions.shutdown().isAsked()) {
+      boolean isPressed = press();
+      Pacer.Turn turn = pacer.turn();
+      if (turn.stoodStillS() > 0) {
+        desk.stoodStill(turn.stoodStillS());
+        brush.forget();
       }
-      long nowNs = clockNs.getAsLong();
-      owed = Math.min(CATCH_UP_TICKS, owed + (nowNs - startNs) * TICKS_PER_NS * pace);
-      startNs = nowNs;
-      desk.pass((long) owed);
-      owed -= (long) owed;
-      if (isPressed || nowNs - lastFrameNs >= FRAME_NS) {
-        draw(screen);
-        lastFrameNs = nowNs;
+      desk.pass(turn.ticks());
+      if (isPressed || pacer.lastNs() - lastFrameNs >= FRAME_NS) {
+        draw();
       }
     }
   }
 
-  /** The drill stands still while the process does; its time is not made up for. */
-  private void suspend(Screen screen, Tty tty) throws IOException {
+  /** Takes the keys that wait; returns whether there were any. */
+  private boolean press() throws IOException {
+    boolean isPressed = false;
+    Optional<Key> key = keys.next(KEY_MS);
+    while (key.isPresent() && !desk.isLeft()) {
+      isPressed = true;
+      press(key.get());
+      key = keys.next(1);
+    }
+    return isPressed;
+  }
+
+  private void press(Key key) throws IOException {
+    long nowNs = conditions.clockNs().getAsLong();
+    boolean isTooSoon = desk.isToBeRead() && nowNs - lastKeyNs < SILENCE_NS;
+    lastKeyNs = nowNs;
+    boolean isAcknowledging = key.kind() == Key.Kind.ENTER;
+    if (isAcknowledging && isTooSoon) {
+      return;
+    }
+    desk.press(key);
+    if (key.kind() == Key.Kind.SUSPEND) {
+      suspend();
+    } else if (key.kind() == Key.Kind.REDRAW) {
+      brush.forget();
+    }
+  }
+
+  /** A running drill was stopped by the same key; its time is not made up for. */
+  private void suspend() throws IOException {
+    draw();
     screen.stopScreen();
     tty.suspend();
     screen.startScreen();
-    drawn = List.of();
+    pacer.turn();
+    brush.forget();
   }
 
-  private void draw(Screen screen) throws IOException {
-    if (screen.doResizeIfNecessary() != null) {
-      drawn = List.of();
-    }
-    TerminalSize size = screen.getTerminalSize();
+  private void draw() throws IOException {
+    TerminalSize size = brush.size();
     Frame frame = desk.frame(size.getColumns(), size.getRows());
-    if (frame.rows().equals(drawn) && frame.cursorColumn() == cursorColumn) {
-      return;
-    }
-    TextGraphics graphics = screen.newTextGraphics();
-    for (int row = 0; row < frame.rows().size(); row++) {
-      Frame.Row next = frame.rows().get(row);
-      if (row >= drawn.size() || !drawn.get(row).equals(next)) {
-        put(graphics, row, next);
-      }
-    }
-    drawn = frame.rows();
-    cursorColumn = frame.cursorColumn();
-    screen.setCursorPosition(new TerminalPosition(frame.cursorColumn(), size.getRows() - 1));
-    screen.refresh();
-  }
-
-  private static void put(TextGraphics graphics, int row, Frame.Row text) {
-    EnumSet<SGR> style =
-        switch (text.style()) {
-          case PLAIN -> EnumSet.noneOf(SGR.class);
-          case BOLD -> EnumSet.of(SGR.BOLD);
-          case REVERSE -> EnumSet.of(SGR.REVERSE);
-        };
-    graphics.setModifiers(style);
-    graphics.putString(0, row, text.text());
+    brush.draw(conditions.isAscii() ? frame.ascii() : frame);
+    lastFrameNs = pacer.lastNs();
   }
 }

@@ -14,6 +14,7 @@ final class Keys {
   private static final long SEQUENCE_MS = 50;
 
   private final NonBlockingReader in;
+  private boolean isLost;
 
   Keys(NonBlockingReader in) {
     this.in = in;
@@ -27,16 +28,36 @@ final class Keys {
    */
   Optional<Key> next(long ms) throws IOException {
     int c = in.read(Math.max(1, ms));
+    if (c == NonBlockingReader.EOF) {
+      isLost = true;
+    }
+    return c < 0 ? Optional.empty() : Optional.of(key(c));
+  }
+
+  /** Returns whether the terminal is gone and no key will ever come. */
+  boolean isLost() {
+    return isLost;
+  }
+
+  /** Throws away what was typed so far. */
+  void discard() throws IOException {
+    while (next(1).isPresent()) {
+      // A key that was pressed before the page stood there says nothing about the page.
+    }
+  }
+
+  private Key key(int c) throws IOException {
     return switch (c) {
-      case NonBlockingReader.READ_EXPIRED -> Optional.empty();
-      case NonBlockingReader.EOF -> Optional.of(Key.of(Key.Kind.INTERRUPT));
-      case '\r', '\n' -> Optional.of(Key.of(Key.Kind.ENTER));
-      case 8, 127 -> Optional.of(Key.of(Key.Kind.BACK));
-      case '\t' -> Optional.of(Key.of(Key.Kind.TAB));
-      case 3 -> Optional.of(Key.of(Key.Kind.INTERRUPT));
-      case 26 -> Optional.of(Key.of(Key.Kind.SUSPEND));
-      case 27 -> Optional.of(Key.of(sequence()));
-      default -> Optional.of(c < ' ' ? Key.of(Key.Kind.OTHER) : Key.letter((char) c));
+      case '\r', '\n' -> Key.of(Key.Kind.ENTER);
+      case 8, 127 -> Key.of(Key.Kind.BACK);
+      case '\t' -> Key.of(Key.Kind.TAB);
+      case 3 -> Key.of(Key.Kind.INTERRUPT);
+      case 12 -> Key.of(Key.Kind.REDRAW);
+      case 21 -> Key.of(Key.Kind.ESCAPE);
+      case 23 -> Key.of(Key.Kind.WORD_BACK);
+      case 26 -> Key.of(Key.Kind.SUSPEND);
+      case 27 -> Key.of(sequence());
+      default -> c >= ' ' && c < 127 ? Key.letter((char) c) : Key.of(Key.Kind.OTHER);
     };
   }
 

@@ -1,112 +1,105 @@
 package handwheel.terminal;
 
 import handwheel.screen.LineDesk;
-import java.io.BufferedReader;
+import handwheel.screen.Out;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
-import java.util.concurrent.BlockingQueue;
-import java.util.concurrent.LinkedBlockingQueue;
-import java.util.concurrent.TimeUnit;
-import java.util.function.LongSupplier;
-import org.jline.reader.EndOfFileException;
-import org.jline.reader.LineReader;
-import org.jline.reader.LineReaderBuilder;
-import org.jline.reader.UserInterruptException;
-import org.jline.terminal.Terminal;
-import org.jspecify.annotations.Nullable;
+import java.util.Optional;
+import org.jline.terminal.spi.SystemStream;
 
 /**
- * The line mode: text is only ever appended. At a terminal time passes while lines are typed; from
- * a pipe the lines themselves say how time passes.
+ * The line mode with somebody at a terminal: text is only ever appended, and time passes while
+ * lines are typed.
  */
 public final class LineFace {
-  private static final double TICKS_PER_NS = 20e-9;
-  private static final long POLL_MS = 50;
+  private static final long POLL_MS = 25;
 
-  /** Stands for the end of the lines; nobody can type it. */
-  private static final String END = "\u0004";
+  private final LineDesk desk;
+  private final Conditions conditions;
+  private final Lines lines;
+  private final Out out;
+  private final Pacer pacer;
 
-  private LineFace() {}
-
-  /**
-   * Runs a drill from a pipe.
-   *
-   * @param desk the face
-   * @param in the lines
-   * @param out where the text goes
-   * @throws IOException if the lines cannot be read
-   */
-  public static void piped(LineDesk desk, BufferedReader in, PrintStream out) throws IOException {
-    desk.take("", out::println);
-    for (String line = in.readLine(); line != null && !desk.isOver(); line = in.readLine()) {
-      desk.take(line, out::println);
-    }
-    desk.finish(out::println);
+  private LineFace(LineDesk desk, Conditions conditions, Lines lines, Out out) {
+    this.desk = desk;
+    this.conditions = conditions;
+    this.lines = lines;
+    this.out = conditions.lettersOf(out);
+    this.pacer = new Pacer(conditions.clockNs(), conditions.pace());
   }
 
   /**
-   * Runs a drill at a terminal.
+   * Returns whether somebody is at a terminal.
+   *
+   * @return false if lines come from a pipe or a file
+   */
+  public static boolean isAttended() {
+    return Tty.is(SystemStream.Input);
+  }
+
+  /**
+   * Runs a drill with somebody at a terminal, until it is over or he leaves.
    *
    * @param desk the face
-   * @param clockNs a clock that only goes forward, ns
-   * @param pace how much faster than real time
+   * @param conditions clock, pace and the like
+   * @param in where lines come from if the terminal can do nothing but lines
+   * @param print where text goes then
    * @throws IOException if the terminal fails
    */
-  public static void typed(LineDesk desk, LongSupplier clockNs, double pace) throws IOException {
-    try (Terminal terminal = Tty.open()) {
-      LineReader reader = LineReaderBuilder.builder().terminal(terminal).build();
-      BlockingQueue<String> lines = new LinkedBlockingQueue<>();
-      Thread typing = new Thread(() -> read(reader, lines), "lines");
-      typing.setDaemon(true);
-      typing.start();
-      loop(desk, lines, reader::printAbove, clockNs, pace);
-      // Nobody reads lines any more, so there is no line to print above.
-      desk.end(line -> terminal.writer().println(line));
-      terminal.flush();
+  public static void run(LineDesk desk, Conditions conditions, InputStream in, PrintStream print)
+      throws IOException {
+    if (!FullScreen.isPossible()) {
+      Lines lines = new Lines();
+      lines.readInBackground(in);
+      new LineFace(desk, conditions, lines, print::println).attended(Optional.empty());
+      return;
     }
-  }
-
-  private static void read(LineReader reader, BlockingQueue<String> lines) {
-    try {
-      while (true) {
-        lines.add(reader.readLine("> "));
+    conditions.shutdown().afterwards(Tty::restoreDiscipline);
+    try (Prompt prompt = new Prompt(Tty.open(), desk::offered)) {
+      LineFace face = new LineFace(desk, conditions, prompt.lines(), prompt::print);
+      face.attended(Optional.of(prompt));
+    } catch (IllegalStateException e) {
+      // A terminal that is closed under a program that is told to stop is no failure.
+      if (!conditions.shutdown().isAsked()) {
+        throw e;
       }
-    } catch (EndOfFileException | UserInterruptException | IllegalStateException e) {
-      lines.add(END);
+    } finally {
+      Tty.restoreDiscipline();
     }
   }
 
-  private static void loop(
-      LineDesk desk,
-      BlockingQueue<String> lines,
-      LineDesk.Out out,
-      LongSupplier clockNs,
-      double pace) {
+  private boolean isGoingOn() {
+    return !desk.isOver() && !desk.isLeft() && !conditions.shutdown().isAsked();
+  }
+
+  private void attended(Optional<Prompt> prompt) {
+    FirstKey firstKey = new FirstKey();
     desk.begin(out);
-    long lastNs = clockNs.getAsLong();
-    double owed = 0;
-    while (!desk.isOver()) {
-      String line = next(lines);
-      if (END.equals(line)) {
-        return;
+    while (isGoingOn()) {
+      Optional<Lines.Line> line = lines.poll(POLL_MS);
+      long tick = firstKey.at(desk.now(), prompt.map(Prompt::isTyping).orElse(false));
+      if (line.isPresent()) {
+        firstKey.clear();
+        attended(line.get(), tick);
       }
-      if (line != null) {
-        desk.typed(line, out);
-      }
-      long nowNs = clockNs.getAsLong();
-      owed += (nowNs - lastNs) * TICKS_PER_NS * pace;
-      lastNs = nowNs;
-      desk.pass((long) owed, out);
-      owed -= (long) owed;
+      pass();
     }
   }
 
-  private static @Nullable String next(BlockingQueue<String> lines) {
-    try {
-      return lines.poll(POLL_MS, TimeUnit.MILLISECONDS);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      return END;
+  private void attended(Lines.Line line, long firstKeyTick) {
+    switch (line.kind()) {
+      case TEXT -> desk.typed(line.text(), firstKeyTick, out);
+      case INTERRUPT -> desk.interrupted(out);
+      case END -> desk.leave("no more lines came", out);
     }
+  }
+
+  private void pass() {
+    Pacer.Turn turn = pacer.turn();
+    if (turn.stoodStillS() > 0) {
+      desk.stoodStill(turn.stoodStillS(), out);
+    }
+    desk.pass(turn.ticks(), out);
   }
 }

@@ -5,7 +5,8 @@
  * <p>This package never decides what is shown or what an order means, and reads the time only from
  * the clock it is given.
  *
- * <p>Reading order: {@link handwheel.terminal.FullScreen}, {@link handwheel.terminal.LineFace}.
+ * <p>Reading order: {@link handwheel.terminal.FullScreen}, {@link handwheel.terminal.LineFace},
+ * {@link handwheel.terminal.Shutdown}; inside: {@code Tty}, {@code Keys}, {@code Brush}.
  */
 @org.jspecify.annotations.NullMarked
 package handwheel.terminal;
