@@ -20,7 +20,16 @@ public record ScoreSheet(
     List<CriticalAct> critical,
     List<StepResult> steps,
     List<Note> notes) {
-  /** Copies the lists. */
+  /**
+   * Copies the lists.
+   *
+   * @param points 0 to 100
+   * @param isPass whether the run passes
+   * @param charges every charge
+   * @param critical every critical act
+   * @param steps every step
+   * @param notes what is told and not charged
+   */
   public ScoreSheet {
     charges = List.copyOf(charges);
     critical = List.copyOf(critical);

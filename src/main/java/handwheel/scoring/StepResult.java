@@ -26,7 +26,18 @@ public record StepResult(
   /** A tick for what never happened. */
   public static final long NEVER = -1;
 
-  /** Copies the list. */
+  /**
+   * Copies the list.
+   *
+   * @param step id of the step
+   * @param isDone whether it was done
+   * @param points what it is worth
+   * @param lost points lost on it
+   * @param begunTick its instant for {@code within}
+   * @param instantTick its instant for {@code after}
+   * @param completeTick when its effect was complete
+   * @param orders numbers of the orders that did it
+   */
   public StepResult {
     orders = List.copyOf(orders);
   }
