@@ -80,7 +80,12 @@ public sealed interface StepTest {
    * @param isOpen true: open or running; false: shut or stopped
    */
   record FittingIs(List<String> fittings, boolean isOpen) implements StepTest {
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param fittings ids, at least one
+     * @param isOpen true: open or running; false: shut or stopped
+     */
     public FittingIs {
       fittings = List.copyOf(fittings);
     }

@@ -24,11 +24,11 @@ public record ScoreSheet(
    * Copies the lists.
    *
    * @param points 0 to 100
-   * @param isPass whether the run passes
-   * @param charges every charge
-   * @param critical every critical act
-   * @param steps every step
-   * @param notes what is told and not charged
+   * @param isPass whether no critical act failed and the points reach the pass mark
+   * @param charges every charge, in the order of the script: steps, rules, outcomes
+   * @param critical every critical act, in the order of the script
+   * @param steps every step, in the order of the script
+   * @param notes what is told and not charged, in order of time
    */
   public ScoreSheet {
     charges = List.copyOf(charges);

@@ -32,11 +32,11 @@ public record StepResult(
    * @param step id of the step
    * @param isDone whether it was done
    * @param points what it is worth
-   * @param lost points lost on it
-   * @param begunTick its instant for {@code within}
-   * @param instantTick its instant for {@code after}
-   * @param completeTick when its effect was complete
-   * @param orders numbers of the orders that did it
+   * @param lost points lost on it, at most {@code points}
+   * @param begunTick its instant for {@code within}; {@link #NEVER} if not done
+   * @param instantTick its instant for {@code after}; {@link #NEVER} if not done
+   * @param completeTick when its effect was complete; {@link #NEVER} if not done
+   * @param orders numbers of the orders that did it; none where it was done unordered
    */
   public StepResult {
     orders = List.copyOf(orders);
