@@ -91,6 +91,18 @@ final class CriticalStepsTest {
         .startsWith("Done without `proved`, which must come first");
   }
 
+  /** Done in the last tick allowed is done in time. */
+  @Test
+  void metInTheLastTickOfItsTime() {
+    Run run = new Run().cue(0);
+    run.shut(100, "trip");
+    run.read(150, 2_000);
+    run.shut(1_210, "main-stop");
+    run.shut(1_300, "other-stop");
+    assertThat(run.score(SCRIPT).critical()).noneMatch(CriticalAct::isFailure);
+    assertThat(run.score(SCRIPT).isPass()).isTrue();
+  }
+
   @Test
   void failedWhenLateByASecond() {
     Run run = new Run().cue(0);
