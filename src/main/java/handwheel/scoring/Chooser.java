@@ -8,34 +8,46 @@ import java.util.TreeSet;
 import java.util.function.ToIntFunction;
 
 /**
- * Chooses, for each step that was done in more than one way, the way that costs the trainee least
- * in all; of equal ones the earliest. Only a gauge that was read more than once leaves a choice:
- * looking again must never cost anything.
+ * Chooses, for each step that was done in more than one way, the way that serves the trainee best;
+ * of equal ones the earliest. Only a gauge that was read more than once leaves a choice: looking
+ * again must never cost anything.
  */
 final class Chooser {
-  /** Most choices tried together; beyond it the later proofs count from their first reading. */
+  /** Most choices tried together; the later proofs beyond it are chosen one after the other. */
   private static final int CHOICES_MAX = 512;
 
-  private final ToIntFunction<List<Optional<Base>>> cost;
+  private final ToIntFunction<List<Optional<Base>>> badness;
   private List<Optional<Base>> best = List.of();
-  private int bestCost = Integer.MAX_VALUE;
+  private int leastBad = Integer.MAX_VALUE;
 
-  private Chooser(ToIntFunction<List<Optional<Base>>> cost) {
-    this.cost = cost;
+  private Chooser(ToIntFunction<List<Optional<Base>>> badness) {
+    this.badness = badness;
   }
 
   /**
    * Chooses.
    *
    * @param ways for each step the ways it was done, earliest first
-   * @param cost points lost on all steps together
+   * @param badness of a choice; less is better
    * @return for each step the way that counts
    */
   static List<Optional<Base>> choose(
-      List<List<Base>> ways, ToIntFunction<List<Optional<Base>>> cost) {
-    Chooser chooser = new Chooser(cost);
-    chooser.tryFrom(limited(ways), new ArrayList<>());
+      List<List<Base>> ways, ToIntFunction<List<Optional<Base>>> badness) {
+    List<List<Base>> different = ways.stream().map(way -> different(way, ways)).toList();
+    Chooser chooser = new Chooser(badness);
+    chooser.tryFrom(limited(different), new ArrayList<>());
+    for (int step = 0; step < different.size(); step++) {
+      chooser.tryEach(step, different.get(step));
+    }
     return chooser.best;
+  }
+
+  private void tryEach(int step, List<Base> ways) {
+    for (Base way : ways) {
+      List<Optional<Base>> changed = new ArrayList<>(best);
+      changed.set(step, Optional.of(way));
+      compare(List.copyOf(changed));
+    }
   }
 
   private void tryFrom(List<List<Base>> ways, List<Optional<Base>> chosen) {
@@ -51,9 +63,9 @@ final class Chooser {
   }
 
   private void compare(List<Optional<Base>> chosen) {
-    int points = cost.applyAsInt(chosen);
-    if (points < bestCost) {
-      bestCost = points;
+    int bad = badness.applyAsInt(chosen);
+    if (bad < leastBad) {
+      leastBad = bad;
       best = chosen;
     }
   }
@@ -66,9 +78,8 @@ final class Chooser {
     List<List<Base>> kept = new ArrayList<>();
     int choices = 1;
     for (List<Base> way : ways) {
-      List<Base> different = different(way, ways);
-      boolean isTooMany = choices * Math.max(1, different.size()) > CHOICES_MAX;
-      List<Base> some = isTooMany ? different.subList(0, 1) : different;
+      boolean isTooMany = choices * Math.max(1, way.size()) > CHOICES_MAX;
+      List<Base> some = isTooMany ? way.subList(0, 1) : way;
       choices *= Math.max(1, some.size());
       kept.add(some);
     }

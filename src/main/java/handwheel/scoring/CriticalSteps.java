@@ -8,6 +8,8 @@ import java.util.Optional;
  * Whether the critical steps were met: done, with all that must come before it done before it and
  * no blame for the order, in time, and not at an unsafe place. What had to come first and was left
  * out counts as not done before: leaving a thing out must never turn out better than doing it late.
+ * The superheater-first preference fails nobody, and a look taken too early fails no other act:
+ * looking is free.
  */
 final class CriticalSteps {
   private final List<Mark> marks;
@@ -84,18 +86,28 @@ final class CriticalSteps {
   }
 
   private Optional<Failure> outOfOrder(Mark mark) {
-    Optional<Integer> first =
-        mark.conflicts().stream()
-            .filter(c -> c.early() == mark.index())
-            .map(Conflict::late)
-            .findFirst();
+    Optional<Integer> first = doneTooLate(mark, precedence);
     if (first.isPresent()) {
       String text = "Done before `" + id(first.get()) + "`, which must come first";
       return Optional.of(new Failure(ErrorClass.EARLY, tick(mark), text));
     }
-    return mark.share().isPresent()
+    return mark.isBlamed()
         ? Optional.of(new Failure(ErrorClass.OUT_OF_ORDER, tick(mark), "Done out of its order"))
         : Optional.empty();
+  }
+
+  /** Whether the order of a step can fail a run. */
+  static boolean isGrave(Mark mark, Precedence precedence) {
+    return mark.isBlamed() || doneTooLate(mark, precedence).isPresent();
+  }
+
+  /** What had to come first by more than a preference and came after. */
+  private static Optional<Integer> doneTooLate(Mark mark, Precedence precedence) {
+    return mark.conflicts().stream()
+        .filter(c -> c.early() == mark.index())
+        .map(Conflict::late)
+        .filter(late -> precedence.isStrictlyBefore(late, mark.index()))
+        .findFirst();
   }
 
   /** The superheater-first preference alone fails nobody. */

@@ -29,6 +29,19 @@ final class LeastBlame {
   }
 
   /**
+   * Names the acts.
+   *
+   * @param conflicts every pair done the wrong way round
+   * @param steps how many steps there are
+   * @return whether each step is named
+   */
+  static boolean[] named(List<Conflict> conflicts, int steps) {
+    int[] ones = new int[steps];
+    Arrays.fill(ones, 1);
+    return new TwoSidedFlow(conflicts, ones).cover();
+  }
+
+  /**
    * Names the acts and what each is charged.
    *
    * @param conflicts every pair done the wrong way round
@@ -36,9 +49,7 @@ final class LeastBlame {
    * @return index of each named step and its points, possibly 0
    */
   static SortedMap<Integer, Integer> shares(List<Conflict> conflicts, int[] left) {
-    int[] ones = new int[left.length];
-    Arrays.fill(ones, 1);
-    boolean[] isNamed = new TwoSidedFlow(conflicts, ones).cover();
+    boolean[] isNamed = named(conflicts, left.length);
     SortedMap<Integer, Integer> shares = new TreeMap<>();
     for (int i = 0; i < left.length; i++) {
       if (isNamed[i]) {

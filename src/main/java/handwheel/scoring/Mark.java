@@ -14,7 +14,7 @@ import java.util.OptionalInt;
  * @param miss why it was not done; empty if it was
  * @param share what least blame charges it; empty if it is not named
  * @param conflicts the pairs done the wrong way round that it is in
- * @param isChargedByRule whether a broken rule charges its act already
+ * @param isBlamed whether it is named where looks taken too early and preferences are left out
  */
 record Mark(
     int index,
@@ -23,7 +23,7 @@ record Mark(
     Optional<Miss> miss,
     OptionalInt share,
     List<Conflict> conflicts,
-    boolean isChargedByRule) {
+    boolean isBlamed) {
   Mark {
     conflicts = List.copyOf(conflicts);
   }

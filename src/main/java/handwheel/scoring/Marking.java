@@ -2,6 +2,7 @@ package handwheel.scoring;
 
 import handwheel.casualty.Casualty;
 import handwheel.casualty.Step;
+import handwheel.casualty.StepTest;
 import handwheel.ship.Ship;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SortedMap;
+import java.util.function.ToIntFunction;
 
 /**
  * Marks every step: when it was done, at which place, how late, and who is to blame for the order.
@@ -38,30 +40,43 @@ final class Marking {
     return precedence;
   }
 
-  List<Mark> marks() {
+  /**
+   * Marks every step. Where a gauge was read more than once, the readings count that make the marks
+   * least bad.
+   *
+   * @param badness of marks; less is better
+   * @return a mark for each step, in the order of the script
+   */
+  List<Mark> best(ToIntFunction<List<Mark>> badness) {
     List<List<Base>> ways = steps.stream().map(this::ways).toList();
-    List<Optional<Base>> chosen = Chooser.choose(ways, this::cost);
-    List<Conflict> all = conflicts(chosen);
-    SortedMap<Integer, Integer> shares = LeastBlame.shares(toBlame(all, chosen), left(chosen));
-    List<Mark> marks = new ArrayList<>();
+    List<Optional<Miss>> missed = new ArrayList<>();
     for (int i = 0; i < steps.size(); i++) {
-      marks.add(mark(i, chosen.get(i), shares, all));
+      boolean isDone = !ways.get(i).isEmpty();
+      missed.add(isDone ? Optional.empty() : Optional.of(misses.of(steps.get(i))));
     }
-    return marks;
+    return marks(Chooser.choose(ways, c -> badness.applyAsInt(marks(c, missed))), missed);
   }
 
-  private Mark mark(
-      int i, Optional<Base> base, SortedMap<Integer, Integer> shares, List<Conflict> all) {
-    Step step = steps.get(i);
-    Integer share = shares.get(i);
-    return new Mark(
-        i,
-        step,
-        base,
-        base.isPresent() ? Optional.empty() : Optional.of(misses.of(step)),
-        share == null ? OptionalInt.empty() : OptionalInt.of(share),
-        all.stream().filter(c -> c.concerns(i)).toList(),
-        isChargedByRule(base));
+  private List<Mark> marks(List<Optional<Base>> chosen, List<Optional<Miss>> missed) {
+    List<Conflict> all = conflicts(chosen);
+    List<Conflict> toBlame = toBlame(all, chosen);
+    SortedMap<Integer, Integer> shares = LeastBlame.shares(toBlame, left(chosen));
+    boolean[] isBlamed = LeastBlame.named(grave(toBlame), steps.size());
+    List<Mark> marks = new ArrayList<>();
+    for (int i = 0; i < steps.size(); i++) {
+      int index = i;
+      Integer share = shares.get(i);
+      marks.add(
+          new Mark(
+              i,
+              steps.get(i),
+              chosen.get(i),
+              missed.get(i),
+              share == null ? OptionalInt.empty() : OptionalInt.of(share),
+              all.stream().filter(c -> c.concerns(index)).toList(),
+              isBlamed[i]));
+    }
+    return marks;
   }
 
   private List<Base> ways(Step step) {
@@ -81,11 +96,6 @@ final class Marking {
         .anyMatch(aim -> fates.isMisheardBefore(aim, act.instantTick()));
   }
 
-  private int cost(List<Optional<Base>> chosen) {
-    int points = chosen.stream().mapToInt(b -> b.map(Base::points).orElse(0)).sum();
-    return points + LeastBlame.price(toBlame(conflicts(chosen), chosen), left(chosen));
-  }
-
   private List<Conflict> conflicts(List<Optional<Base>> chosen) {
     long[] ticks =
         chosen.stream()
@@ -99,6 +109,14 @@ final class Marking {
     return all.stream()
         .filter(c -> !isChargedByRule(chosen.get(c.early())))
         .filter(c -> !isChargedByRule(chosen.get(c.late())))
+        .toList();
+  }
+
+  /** What can fail a run: no look taken too early, for looking is free, and no preference. */
+  private List<Conflict> grave(List<Conflict> conflicts) {
+    return conflicts.stream()
+        .filter(c -> precedence.isStrictlyBefore(c.late(), c.early()))
+        .filter(c -> !(steps.get(c.early()).test() instanceof StepTest.ReadProof))
         .toList();
   }
 

@@ -52,18 +52,9 @@ final class RunLog {
     return all(Entry.CueGiven.class).mapToLong(Entry.CueGiven::t).findFirst().orElse(0);
   }
 
-  /** The last tick known of. A state is entered every second, so nothing is missed by more. */
+  /** The last tick known of; a state is entered every second, so little is missed. */
   long lastTick() {
-    return Stream.of(
-            all(Entry.State.class).mapToLong(Entry.State::t),
-            all(Entry.OrderSaid.class).mapToLong(Entry.OrderSaid::t),
-            all(Entry.Moved.class).mapToLong(Entry.Moved::t),
-            all(Entry.Reading.class).mapToLong(Entry.Reading::t),
-            all(Entry.CueGiven.class).mapToLong(Entry.CueGiven::t),
-            all(Entry.Ended.class).mapToLong(Entry.Ended::t))
-        .flatMapToLong(ticks -> ticks)
-        .max()
-        .orElse(0);
+    return entries.stream().mapToLong(Entry::t).max().orElse(0);
   }
 
   /** What the man who repeated something else than he was told understood. */

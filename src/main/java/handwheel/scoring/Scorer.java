@@ -4,15 +4,11 @@ import handwheel.casualty.Casualty;
 import handwheel.logbook.Entry;
 import handwheel.ship.OrderText;
 import handwheel.ship.Ship;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** Scores a run from its entries. */
 public final class Scorer {
-  private static final int ALL_POINTS = 100;
-
   private final Casualty casualty;
   private final RunLog log;
   private final Movements movements;
@@ -40,63 +36,18 @@ public final class Scorer {
   }
 
   private ScoreSheet sheet() {
-    List<Mark> marks = marking.marks();
-    RuleCharges rules = new RuleCharges(broken);
     Harmed harmed = new Harmed(log);
-    CriticalSteps steps = new CriticalSteps(marks, marking.precedence());
-    List<Charge> charges = limited(charges(marks, steps, rules, harmed));
-    List<CriticalAct> critical = critical(marks, steps, rules, harmed);
-    int points = ALL_POINTS - charges.stream().mapToInt(Charge::points).sum();
-    boolean isPass =
-        points >= casualty.passPoints() && critical.stream().noneMatch(CriticalAct::isFailure);
+    RuleCharges rules = new RuleCharges(broken);
+    Reckoning reckoning = new Reckoning(casualty, marking.precedence(), rules, harmed);
+    List<Mark> marks = marking.best(m -> reckoning.of(m).badness());
+    Reckoning.Result result = reckoning.of(marks);
     return new ScoreSheet(
-        points,
-        isPass,
-        charges,
-        critical,
-        marks.stream().map(m -> result(m, charges)).toList(),
-        new Aftermath(log, movements, harmed).notes(charges, marks));
-  }
-
-  private List<Charge> charges(
-      List<Mark> marks, CriticalSteps steps, RuleCharges rules, Harmed harmed) {
-    StepCharges stepCharges = new StepCharges(marks, marking.precedence());
-    List<Charge> all = new ArrayList<>();
-    for (Mark mark : marks) {
-      List<Charge> ofStep = stepCharges.of(mark);
-      all.addAll(ofStep);
-      if (ofStep.stream().noneMatch(Charge::isCritical)) {
-        steps.unpaid(mark).ifPresent(all::add);
-      }
-    }
-    casualty.nevers().stream().map(rules::of).flatMap(Optional::stream).forEach(all::add);
-    casualty.outcomes().stream().map(harmed::charge).flatMap(Optional::stream).forEach(all::add);
-    return all;
-  }
-
-  /** Nobody can lose more than all: the last charges are cut to what is left. */
-  private static List<Charge> limited(List<Charge> charges) {
-    List<Charge> all = new ArrayList<>();
-    int left = ALL_POINTS;
-    for (Charge c : charges) {
-      String cut = " Worth " + c.points() + ", but only " + left + " were left to lose.";
-      Charge kept = c.points() > left ? c.withPoints(left, cut) : c;
-      all.add(kept);
-      left -= kept.points();
-    }
-    return all;
-  }
-
-  private List<CriticalAct> critical(
-      List<Mark> marks, CriticalSteps steps, RuleCharges rules, Harmed harmed) {
-    Stream<CriticalAct> ofSteps = marks.stream().map(steps::of).flatMap(Optional::stream);
-    Stream<CriticalAct> ofRules =
-        casualty.nevers().stream().filter(n -> Wording.isCritical(n.grade())).map(rules::critical);
-    Stream<CriticalAct> ofOutcomes =
-        casualty.outcomes().stream()
-            .filter(o -> Wording.isCritical(o.grade()))
-            .map(harmed::critical);
-    return Stream.of(ofSteps, ofRules, ofOutcomes).flatMap(s -> s).toList();
+        result.points(),
+        result.isPass(),
+        result.charges(),
+        result.critical(),
+        marks.stream().map(m -> result(m, result.charges())).toList(),
+        new Aftermath(log, movements, harmed).notes(result.charges(), marks));
   }
 
   private static StepResult result(Mark mark, List<Charge> charges) {

@@ -81,6 +81,7 @@ final class StepCharges {
   private Charge order(Mark mark, Base base) {
     Grade grade = base.step().grade();
     int points = mark.share().getAsInt() + base.latePoints();
+    boolean isGrave = base.late().isPresent() || CriticalSteps.isGrave(mark, precedence);
     boolean isCut = mark.share().getAsInt() < base.left();
     return new Charge(
         points,
@@ -92,7 +93,7 @@ final class StepCharges {
         Wording.why(String.join("; ", pairs(mark)), Wording.should(base.step()), grade)
             + (isCut ? " Charged no more than leaving the acts out would have cost." : ""),
         grade.basis(),
-        Wording.isCritical(grade));
+        Wording.isCritical(grade) && isGrave);
   }
 
   private List<String> pairs(Mark mark) {

@@ -91,6 +91,18 @@ final class CriticalStepsTest {
         .startsWith("Done without `proved`, which must come first");
   }
 
+  /** Done in the last tick allowed is done in time. */
+  @Test
+  void metInTheLastTickOfItsTime() {
+    Run run = new Run().cue(0);
+    run.shut(100, "trip");
+    run.read(150, 2_000);
+    run.shut(1_210, "main-stop");
+    run.shut(1_300, "other-stop");
+    assertThat(run.score(SCRIPT).critical()).noneMatch(CriticalAct::isFailure);
+    assertThat(run.score(SCRIPT).isPass()).isTrue();
+  }
+
   @Test
   void failedWhenLateByASecond() {
     Run run = new Run().cue(0);
@@ -119,6 +131,56 @@ final class CriticalStepsTest {
     ScoreSheet sheet = run.until(900).score(script);
     assertThat(sheet.points()).isEqualTo(90);
     assertThat(sheet.isPass()).isTrue();
+  }
+
+  @Test
+  void thePreferenceFailsNobodyWhoIsBlamedForItEither() {
+    Script script =
+        new Script()
+            .with(Script.shut("out-superheater", "quick-valve").points(10))
+            .with(
+                Script.shut("out-saturated", "trip")
+                    .points(10)
+                    .critical()
+                    .after("out-superheater", "O1"));
+    Run run = new Run().cue(0);
+    run.shut(100, "trip");
+    run.shut(300, "quick-valve");
+    ScoreSheet sheet = run.until(900).score(script);
+    assertThat(sheet.points()).isEqualTo(90);
+    assertThat(sheet.isPass()).isTrue();
+  }
+
+  /** Two acts done before a critical one make it the displaced one; it came too late. */
+  @Test
+  void failedWhenBlamedForComingTooLate() {
+    Script script = afterTheTrip(Script.shut("fan", "fan"), Script.open("vent", "vent"));
+    Run run = new Run().cue(0);
+    run.shut(100, "fan");
+    run.open(200, "vent");
+    run.shut(300, "trip");
+    assertThat(run.score(script).critical().get(0).why()).isEqualTo("Done out of its order");
+    assertThat(run.score(script).isPass()).isFalse();
+  }
+
+  /** Looking is free: two looks taken too early cost their points as proofs and fail nobody. */
+  @Test
+  void notFailedByLooksTakenTooEarly() {
+    Script script = afterTheTrip(Script.proved("proved"), Script.proved("proved-too"));
+    Run run = new Run().cue(0);
+    run.read(100, 2_000);
+    run.shut(300, "trip");
+    ScoreSheet sheet = run.score(script);
+    assertThat(sheet.points()).isEqualTo(85);
+    assertThat(sheet.charges()).noneMatch(Charge::isCritical);
+    assertThat(sheet.isPass()).isTrue();
+  }
+
+  private static Script afterTheTrip(Script.Building one, Script.Building other) {
+    return new Script()
+        .with(Script.shut("trip", "trip").points(15).critical())
+        .with(one.points(10).after("trip", "O2"))
+        .with(other.points(10).after("trip", "O2"));
   }
 
   @Test

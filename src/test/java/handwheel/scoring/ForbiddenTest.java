@@ -48,6 +48,20 @@ final class ForbiddenTest {
     assertThat(sheet.isPass()).isTrue();
   }
 
+  /** The first attempt broke the rule; what the rule charges is not charged for the order again. */
+  @Test
+  void aBrokenRuleOnTheSameFittingReplacesItToo() {
+    Run run = new Run().cue(0);
+    int n = run.say(60, "checkman shut main-stop");
+    run.broke(70, n, "stop-on-fire");
+    run.say(80, "belay checkman");
+    run.shut(100, "main-stop");
+    run.shut(200, "trip");
+    assertThat(run.score(script(false)).charges())
+        .extracting(Charge::step)
+        .containsExactly("stop-on-fire");
+  }
+
   @Test
   void aCriticalRuleFailsTheRunWhateverThePoints() {
     Run run = new Run().cue(0);

@@ -171,6 +171,22 @@ final class InstantTest {
     assertThat(sheet.steps().get(1).instantTick()).isEqualTo(300);
   }
 
+  /** There is a limit to the choices that are tried together; beyond it each is tried alone. */
+  @Test
+  void manyReadingsOfManyProofsAreStillScored() {
+    Script script = new Script().with(Script.shut("trip", "trip").points(10));
+    Run run = new Run().cue(0);
+    for (int i = 0; i < 8; i++) {
+      script.with(Script.shut("f" + i, "f" + i).points(1));
+      script.with(Script.proved("proved-" + i).points(1).after("f" + i, "O2"));
+      run.read(100 + 100 * i, 2_000);
+      run.shut(150 + 100 * i, "f" + i);
+    }
+    run.shut(900, "trip");
+    run.read(1_000, 2_000);
+    assertThat(run.score(script).points()).isEqualTo(100);
+  }
+
   @Test
   void aReportCountsWhenPassedToTheRightMan() {
     Script script =
