@@ -10,12 +10,6 @@ import java.util.List;
  * @param all states a condition may name: those, flags and timers
  */
 public record StateNames(List<String> continuous, List<String> all) {
-  // Copies the lists.
-  public StateNames {
-    continuous = List.copyOf(continuous);
-    all = List.copyOf(all);
-  }
-
   /**
    * Asks a plant for its names.
    *
@@ -23,6 +17,6 @@ public record StateNames(List<String> continuous, List<String> all) {
    */
   public static StateNames ofPlant() {
     Plant plant = Plant.of(PlantNumbers.usual(), SaturationTable.standard());
-    return new StateNames(plant.continuousStates(), plant.states());
+    return new StateNames(List.copyOf(plant.continuousStates()), List.copyOf(plant.states()));
   }
 }

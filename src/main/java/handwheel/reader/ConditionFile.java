@@ -1,5 +1,6 @@
 package handwheel.reader;
 
+import handwheel.diagnostics.NearestWords;
 import handwheel.plant.Port;
 import handwheel.plant.StateNames;
 import handwheel.ship.Condition;
@@ -76,10 +77,19 @@ final class ConditionFile {
       value.ifPresentOrElse(v -> states.put(entry.key().text(), v), findings::lose);
       checkName(entry.key(), findings);
     }
+    List<String> misspelt =
+        mapping.entries().stream().flatMap(e -> meant(e.key().text()).stream()).toList();
     names.continuous().stream()
-        .filter(name -> mapping.at(name).isEmpty())
+        .filter(name -> mapping.at(name).isEmpty() && !misspelt.contains(name))
         .forEach(name -> missing(FindingId.MISSING_STATE, "state", name, node, findings));
     return Optional.of(states);
+  }
+
+  /** Returns the state an unknown name was most likely meant to be. */
+  private Optional<String> meant(String name) {
+    return names.all().contains(name)
+        ? Optional.empty()
+        : NearestWords.to(Say.shown(name), names.all()).stream().findFirst();
   }
 
   private void checkName(YamlNode.Scalar key, Findings findings) {

@@ -89,20 +89,11 @@ final class FittingReader {
   private Optional<Control> control(MapNode map) {
     Optional<String> at = map.get("at", names.one(Named.PLACE));
     Optional<ControlKind> kind = map.word("kind").flatMap(ControlKind::ofWord);
-    double turns = map.get("turns", FittingReader::turns).orElse(0.0);
+    double turns = map.get("turns", Scalars.number(0, MOST_TURNS)).orElse(0.0);
     Optional<Double> timeS = map.get("time", Measures.si(Wanted.TIME, SHORTEST_S, LONGEST_S));
     return All.there(at, kind, timeS)
         ? Optional.of(new Control(at.orElseThrow(), kind.orElseThrow(), turns, timeS.orElseThrow()))
         : Optional.empty();
-  }
-
-  private static Optional<Double> turns(YamlNode node, Findings findings) {
-    Optional<Double> turns = Scalars.number(node, findings);
-    if (turns.filter(t -> t < 0 || t > MOST_TURNS).isPresent()) {
-      findings.add(FindingId.OUT_OF_RANGE, node.spot(), "turns are 0 to " + MOST_TURNS, "");
-      return Optional.empty();
-    }
-    return turns;
   }
 
   private static void checkControls(MapNode map, List<Control> controls) {

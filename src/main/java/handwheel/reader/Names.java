@@ -4,6 +4,7 @@ import handwheel.diagnostics.SourceSpot;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,9 @@ import java.util.Optional;
 final class Names {
   private final EnumMap<Named, Map<String, SourceSpot>> spots = new EnumMap<>(Named.class);
 
+  /** Kinds of which some ids could not be told; an unknown name of them may well exist. */
+  private final EnumSet<Named> open = EnumSet.noneOf(Named.class);
+
   /** Adds the ids of things that exist already. */
   void add(Named kind, Collection<String> ids) {
     ids.forEach(id -> of(kind).putIfAbsent(id, SourceSpot.wholeFile("")));
@@ -23,14 +27,25 @@ final class Names {
 
   /** Adds an id that may be given several times. */
   void add(Named kind, YamlNode.Scalar id) {
-    if (!id.isMissing()) {
+    if (Scalars.hasFormOfId(id.text())) {
       of(kind).putIfAbsent(id.text(), id.spot());
+    } else {
+      open.add(kind);
     }
   }
 
   /** Adds an id that must be the only one of its kind. */
   void declare(Named kind, YamlNode.Scalar id, Findings findings) {
-    declare(of(kind), kind.words(), id, findings);
+    if (Scalars.hasFormOfId(id.text())) {
+      declare(of(kind), kind.words(), id, findings);
+    } else {
+      open.add(kind);
+    }
+  }
+
+  /** Notes that ids of these kinds are missing because of a mistake that is reported elsewhere. */
+  void leaveOpen(Named... kinds) {
+    open.addAll(List.of(kinds));
   }
 
   /** Checks that no two items of a list have the same id, where nothing is named by it. */
@@ -61,8 +76,12 @@ final class Names {
 
   /** Adds the id of every item of a list, each of which must be the only one. */
   void declareAll(Named kind, Optional<YamlNode> list, Findings findings) {
-    for (YamlNode item : list.map(YamlNode::items).orElse(List.of())) {
-      item.scalarAt("id").ifPresent(id -> declare(kind, id, findings));
+    List<YamlNode> items = list.map(YamlNode::items).orElse(List.of());
+    if (items.isEmpty()) {
+      open.add(kind);
+    }
+    for (YamlNode item : items) {
+      item.scalarAt("id").ifPresentOrElse(id -> declare(kind, id, findings), () -> open.add(kind));
     }
   }
 
@@ -101,8 +120,10 @@ final class Names {
     if (has(kind, name)) {
       return true;
     }
-    if (name.contains(",")) {
-      return Scalars.isId(scalar, findings);
+    if (open.contains(kind) || name.contains(",")) {
+      // It may be one of those that could not be told; only its form can be judged.
+      Scalars.isId(scalar, name, findings);
+      return false;
     }
     findings.add(
         kind.unknown(),

@@ -53,8 +53,7 @@ final class NumbersFile {
 
   private static Optional<Double> value(YamlNode node, PlantNumber number, Findings findings) {
     return Scalars.scalar(node, number.unitText(), findings)
-        .flatMap(s -> value(s, number, findings))
-        .filter(v -> isPositive(v, node, findings));
+        .flatMap(s -> value(s, number, findings).filter(v -> isPositive(v, s, findings)));
   }
 
   /** A bare number is in the size's SI unit; that unit may be written behind it, or one like it. */
@@ -81,10 +80,14 @@ final class NumbersFile {
     return Optional.empty();
   }
 
-  private static boolean isPositive(double value, YamlNode node, Findings findings) {
+  private static boolean isPositive(double value, YamlNode.Scalar scalar, Findings findings) {
     boolean isPositive = value > 0 && value <= Limits.FIGURE;
     if (!isPositive) {
-      findings.add(FindingId.OUT_OF_RANGE, node.spot(), "a size of the plant is larger than 0", "");
+      findings.add(
+          FindingId.OUT_OF_RANGE,
+          scalar.spot(),
+          Say.quoted(scalar.text()) + " is no size; a size is larger than 0",
+          "");
     }
     return isPositive;
   }

@@ -43,7 +43,7 @@ final class PhaseActReader {
           Key.must("over", Form.AMOUNT, "how long it takes"));
 
   static final OneShapeOf SHAPES =
-      OneShapeOf.of("what a phase does", List.of("fault", "cue", "outside"), LEAK, CUE, OUTSIDE);
+      OneShapeOf.of("an act of a phase", List.of("fault", "cue", "outside"), LEAK, CUE, OUTSIDE);
 
   /** A thousandth of an inch, m. */
   private static final double SMALLEST_M = 0.0254e-3;

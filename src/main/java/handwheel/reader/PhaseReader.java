@@ -61,7 +61,8 @@ final class PhaseReader {
     Optional<String> to = map.get("to", scope.names().one(Named.PHASE));
     Optional<Amount> afterS = map.get("after", scope.amounts().time(1));
     Optional<When> when = map.get("when", conditions);
-    if (map.present(List.of("after", "when")).isEmpty()) {
+    boolean hasCause = !map.present(List.of("after", "when")).isEmpty();
+    if (!hasCause) {
       map.findings()
           .add(
               FindingId.NO_CAUSE,
@@ -69,6 +70,6 @@ final class PhaseReader {
               "the way out says neither `after` what time nor `when` it is taken",
               "Add one of them.");
     }
-    return to.map(t -> new Phase.Transition(t, afterS, when));
+    return to.filter(t -> hasCause).map(t -> new Phase.Transition(t, afterS, when));
   }
 }

@@ -83,14 +83,15 @@ final class PlaceReader {
     List<String> reserved = new ArrayList<>(zones());
     reserved.add(EVERYWHERE);
     Optional<String> id = Scalars.id(node, findings);
-    if (id.filter(reserved::contains).isPresent()) {
+    boolean isReserved = id.filter(reserved::contains).isPresent();
+    if (isReserved) {
       findings.add(
           FindingId.RESERVED_ID,
           node.spot(),
           Say.quoted(id.orElseThrow()) + " means more than one place",
           "Give the place another id.");
     }
-    return id;
+    return isReserved ? Optional.empty() : id;
   }
 
   private static Optional<Port> hole(YamlNode node, Findings findings) {

@@ -58,9 +58,10 @@ final class PortReader {
     findings.add(
         FindingId.PORT_REFUSES,
         node.spot(),
-        "port "
+        Say.quoted(node instanceof YamlNode.Scalar s ? s.text() : "")
+            + " is no position of port "
             + Say.quoted(port.id())
-            + " cannot stand there; it takes "
+            + ", which takes "
             + Say.figure(port.unit().fromSi(port.min()))
             + (port.kind() == Port.Kind.SWITCH ? " or " : " to ")
             + Say.figure(port.unit().fromSi(port.max()))

@@ -12,11 +12,6 @@ import java.util.Optional;
  * @param findings all that was found, by place
  */
 public record Read<T>(Optional<T> value, List<Finding> findings) {
-  // Copies the list.
-  public Read {
-    findings = List.copyOf(findings);
-  }
-
   /** Makes the outcome; the value counts only if no part was lost. */
   static <T> Read<T> of(Optional<T> value, Findings findings) {
     return new Read<>(value.filter(v -> findings.lost() == 0), findings.byPlace());

@@ -38,7 +38,9 @@ final class ScriptChecks {
 
   /** Checks the steps against each other. */
   void steps(List<Step> steps, boolean isWhole) {
-    AfterCycles.report(steps, findings);
+    if (steps.stream().map(Step::id).distinct().count() == steps.size()) {
+      AfterCycles.report(steps, findings);
+    }
     int sum = steps.stream().mapToInt(s -> s.grade().points()).sum();
     if (isWhole && map.has("response") && sum != ALL_POINTS) {
       findings.add(
@@ -55,7 +57,7 @@ final class ScriptChecks {
     cautions(casualty);
     reports(casualty);
     for (Variation variation : casualty.vary()) {
-      if (!amounts.isUsed(variation.name())) {
+      if (findings.lost() == 0 && !amounts.isUsed(variation.name())) {
         findings.add(
             FindingId.UNUSED_VARIATION,
             names.spot(Named.VARIATION, variation.name()),

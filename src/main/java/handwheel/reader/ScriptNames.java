@@ -36,21 +36,56 @@ final class ScriptNames {
     names.declareAll(Named.STEP, root.at("response"), findings);
     Names.checkUnique(root.at("cautions"), "a caution", findings);
     Names.checkUnique(root.at("never"), "a never", findings);
-    items(root, "response").forEach(step -> report(step));
+    variations(root);
+    items(root, "response").forEach(this::step);
+    if (items(root, "phases").isEmpty()) {
+      names.leaveOpen(Named.CUE, Named.FAULT, Named.REPORT);
+    }
     items(root, "phases").forEach(phase -> phase(phase, findings));
-    if (root.at("vary").orElse(root) instanceof YamlNode.Mapping vary && vary != root) {
-      vary.entries().forEach(e -> names.add(Named.VARIATION, e.key()));
+  }
+
+  private void variations(YamlNode root) {
+    for (YamlNode vary : root.at("vary").stream().toList()) {
+      if (vary instanceof YamlNode.Mapping mapping) {
+        mapping.entries().forEach(e -> names.add(Named.VARIATION, e.key()));
+      } else {
+        names.leaveOpen(Named.VARIATION);
+      }
+    }
+  }
+
+  private void step(YamlNode step) {
+    report(step);
+    if (StepReader.SHAPES.byKey().keySet().stream().noneMatch(k -> step.at(k).isPresent())) {
+      names.leaveOpen(Named.REPORT);
     }
   }
 
   private void phase(YamlNode phase, Findings findings) {
-    for (YamlNode act : items(phase, "do")) {
-      act.scalarAt("cue").ifPresent(id -> names.add(Named.CUE, id));
-      if (act.at("fault").isPresent()) {
-        act.scalarAt("id").ifPresent(id -> names.declare(Named.FAULT, id, findings));
-      }
+    boolean isListed = phase.at("do").filter(n -> !(n instanceof YamlNode.Items)).isEmpty();
+    if (!isListed || hasUnknownKey(phase)) {
+      names.leaveOpen(Named.CUE, Named.FAULT, Named.REPORT);
     }
+    items(phase, "do").forEach(act -> act(act, findings));
     items(phase, "next").forEach(way -> way.at("when").ifPresent(this::reports));
+  }
+
+  private static boolean hasUnknownKey(YamlNode phase) {
+    return !(phase instanceof YamlNode.Mapping mapping)
+        || mapping.entries().stream()
+            .anyMatch(e -> PhaseReader.SHAPE.key(e.key().text()).isEmpty());
+  }
+
+  private void act(YamlNode act, Findings findings) {
+    if (act.at("fault").isPresent()) {
+      act.scalarAt("id")
+          .ifPresentOrElse(
+              id -> names.declare(Named.FAULT, id, findings), () -> names.leaveOpen(Named.FAULT));
+    } else if (act.at("outside").isEmpty()) {
+      act.scalarAt("cue")
+          .ifPresentOrElse(
+              id -> names.add(Named.CUE, id), () -> names.leaveOpen(Named.CUE, Named.FAULT));
+    }
   }
 
   private void reports(YamlNode condition) {

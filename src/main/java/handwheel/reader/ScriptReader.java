@@ -168,7 +168,7 @@ public final class ScriptReader {
   }
 
   private static Optional<Integer> points(YamlNode node, Findings sink) {
-    return Scalars.scalar(node, "points", sink).flatMap(s -> points(s, sink));
+    return Scalars.scalar(node, "a text such as `80 points`", sink).flatMap(s -> points(s, sink));
   }
 
   private static Optional<Integer> points(YamlNode.Scalar scalar, Findings sink) {

@@ -83,7 +83,7 @@ public final class ShipReader {
     if (findings.lost() == 0) {
       new ShipChecks(map, names).check(ship);
     }
-    StandingReader standing = new StandingReader(ship, names);
+    StandingReader standing = new StandingReader(ship, names, findings.lost() == 0);
     return complete(ship, map.list("standing", Limits.SHIP_ITEMS, standing::read));
   }
 

@@ -12,9 +12,12 @@ import java.util.Optional;
 final class StandingReader {
   private final Names names;
   private final NodeReader<Order> orders;
+  private final boolean isShipWhole;
 
-  StandingReader(Ship ship, Names names) {
+  /** Makes a reader; orders are read only if the ship they speak of is whole. */
+  StandingReader(Ship ship, Names names, boolean isShipWhole) {
     this.names = names;
+    this.isShipWhole = isShipWhole;
     this.orders = new OrderNode(new OrderText(ship, List.of()));
   }
 
@@ -27,7 +30,7 @@ final class StandingReader {
     Optional<Quantity> sees = map.get("sees", GaugeReader::quantity);
     Optional<Double> below = sees.flatMap(q -> map.get("below", BoundReader.si(q)));
     Optional<Double> afterS = map.get("after", Measures.wholeTicksS(0));
-    Optional<Order> order = map.get("do", orders);
+    Optional<Order> order = isShipWhole ? map.get("do", orders) : Optional.empty();
     return All.there(who, sees, below, afterS, order)
         ? Optional.of(
             new StandingAct(

@@ -107,7 +107,7 @@ final class StepReader {
 
   private Optional<SortedMap<String, String>> after(YamlNode node, Findings findings) {
     if (!(node instanceof YamlNode.Mapping mapping)) {
-      Scalars.wrongForm(node, "steps with their trade rules, such as `{fires-out: O2}`,", findings);
+      Scalars.wrongForm(node, "a mapping such as `{fires-out: O2}`", findings);
       return Optional.empty();
     }
     SortedMap<String, String> after = new TreeMap<>();

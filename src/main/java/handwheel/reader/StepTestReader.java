@@ -3,6 +3,7 @@ package handwheel.reader;
 import handwheel.casualty.Bound;
 import handwheel.casualty.Step;
 import handwheel.casualty.StepTest;
+import handwheel.plant.Port;
 import handwheel.ship.Fitting;
 import handwheel.ship.Gauge;
 import handwheel.ship.Order;
@@ -63,7 +64,8 @@ final class StepTestReader {
 
   private static void checkMove(Fitting fitting, String state, MapNode map) {
     List<Verb> verbs = OPEN.contains(state) ? OPENING : SHUTTING;
-    boolean canSet = !fitting.moves(Verb.SET).isEmpty();
+    boolean canSet =
+        fitting.moves(Verb.SET).stream().anyMatch(m -> m.port().kind() != Port.Kind.CHOICE);
     if (!canSet && verbs.stream().allMatch(v -> fitting.moves(v).isEmpty())) {
       map.findings()
           .add(

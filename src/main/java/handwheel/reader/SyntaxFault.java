@@ -69,6 +69,9 @@ final class SyntaxFault {
   }
 
   private void curlyQuote(SourceSpot at, String line) {
+    if (findings.has(FindingId.CURLY_QUOTE, at.line())) {
+      return;
+    }
     findings.add(
         FindingId.CURLY_QUOTE,
         at,
@@ -150,11 +153,11 @@ final class SyntaxFault {
   private void indent(SourceSpot at, String message) {
     int above = lastLine(at.line() - 1);
     String mend =
-        "It starts behind "
+        "Blanks before it: "
             + indent(source.line(at.line()))
-            + " blanks, the line above ("
+            + "; before line "
             + above
-            + ") behind "
+            + ": "
             + indent(source.line(above))
             + ". Keys that belong together start in one column.";
     findings.add(FindingId.INDENT, at, message, mend);

@@ -28,13 +28,14 @@ final class UnitFault {
         FindingId.MISSING_UNIT,
         scalar.spot(),
         Say.quoted(scalar.text()) + " has no unit; " + wanted.words() + " was expected",
-        "Write the unit behind the figure: " + Say.quoted(wanted.symbols()) + ".");
+        "Write the unit behind the figure: " + wanted.offer() + ".");
   }
 
   void unknown(String symbol, int index) {
     String meant = OTHER_NAMES.getOrDefault(symbol.toLowerCase(Locale.ROOT), "");
     List<String> near = near(symbol);
-    String offer = meant.isEmpty() ? Say.quoted(near.isEmpty() ? wanted.symbols() : near) : meant;
+    String nearest = near.isEmpty() ? wanted.offer() : Say.quoted(near);
+    String offer = meant.isEmpty() ? nearest : meant;
     findings.add(
         FindingId.UNKNOWN_UNIT,
         scalar.spotAt(index),

@@ -4,6 +4,7 @@ import handwheel.casualty.Variation;
 import handwheel.units.Measure;
 import handwheel.units.Unit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,7 +16,10 @@ final class VaryReader {
           Key.must("from", Form.QUANTITY, "its lower end"),
           Key.must("to", Form.QUANTITY, "its higher end"));
 
-  private static final Wanted ANY = new Wanted("a figure with its unit", List.of(Unit.values()));
+  private static final Wanted ANY =
+      new Wanted(
+          "a figure with its unit",
+          Arrays.stream(Unit.values()).filter(u -> u != Unit.ONE).toList());
 
   private VaryReader() {}
 

@@ -99,6 +99,7 @@ final class YamlText {
           spot(parser.peekEvent().getStartMark()),
           "a second document starts here",
           "Keep one document in a file; take the line `---` or `...` out.");
+      return Optional.empty();
     }
     return Optional.of(root);
   }
@@ -178,7 +179,11 @@ final class YamlText {
       findings.add(
           FindingId.DUPLICATE_KEY,
           key.spot(),
-          Say.quoted(key.text()) + " stands twice, here and in line " + before.line(),
+          Say.quoted(key.text())
+              + " stands twice, here and in line "
+              + before.line()
+              + ", column "
+              + before.column(),
           "Keep one of the two.");
       findings.lose();
     }
@@ -216,7 +221,7 @@ final class YamlText {
                 FindingId.CONTROL_CHARACTER,
                 last,
                 "an escape in this text makes " + CharacterScan.name(c),
-                "Delete the escape."));
+                "Delete it; write \\\\ for a backslash."));
   }
 
   private static String uncurled(String text) {
