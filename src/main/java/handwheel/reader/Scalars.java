@@ -16,6 +16,7 @@ final class Scalars {
   private static final Pattern WHOLE = Pattern.compile("0|[1-9][0-9]{0,8}");
   private static final Pattern NUMBER =
       Pattern.compile("[+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]{1,3})?");
+  private static final Pattern LINE_END = Pattern.compile("\\s*\n\\s*");
   private static final List<String> OTHER_BOOLEANS =
       List.of("yes", "no", "on", "off", "y", "n", "1", "0");
 
@@ -74,14 +75,14 @@ final class Scalars {
     return Optional.of(List.copyOf(read));
   }
 
-  /** Returns a reader of texts for people up to a length. */
+  /** Returns a reader of texts for people up to a length; several lines become one. */
   static NodeReader<String> text(int mostChars) {
     return (node, findings) ->
         scalar(node, "a text", findings).flatMap(s -> text(s, mostChars, findings));
   }
 
   private static Optional<String> text(YamlNode.Scalar scalar, int mostChars, Findings findings) {
-    String text = scalar.text().strip();
+    String text = LINE_END.matcher(scalar.text().strip()).replaceAll(" ");
     int chars = text.codePointCount(0, text.length());
     if (text.isEmpty()) {
       findings.add(

@@ -37,8 +37,8 @@ public final class ScriptReader {
           Key.may("vary", Form.NAMED, "what is drawn for each run").with(VaryReader.SHAPE),
           Key.must("phases", Form.LIST, "the states of the casualty, the first is the start")
               .with(PhaseReader.SHAPE),
-          Key.must("response", Form.LIST, "the graded steps"),
-          Key.may("never", Form.LIST, "the forbidden acts"),
+          Key.must("response", Form.LIST, "the graded steps").with(StepReader.SHAPES),
+          Key.may("never", Form.LIST, "the forbidden acts").with(NeverReader.SHAPES),
           Key.may("outcome", Form.LIST, "what outcomes cost").with(NeverReader.OUTCOME),
           Key.must("pass", Form.POINTS, "the points needed to pass"),
           Key.may("witness", Form.LIST, "a player that does it right").with(WitnessReader.SHAPE));

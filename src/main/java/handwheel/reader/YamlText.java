@@ -7,6 +7,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.TreeMap;
 import org.yaml.snakeyaml.DumperOptions;
 import org.yaml.snakeyaml.LoaderOptions;
@@ -30,6 +31,7 @@ final class YamlText {
   private static final String CORE_TAG = "tag:yaml.org,2002:";
   private static final List<String> CORE =
       List.of("str", "int", "float", "bool", "null", "seq", "map");
+  private static final int REPLACEMENT = 0xFFFD;
   private static final String CURLY_QUOTES = "“”„«»‘’‚";
 
   private final String file;
@@ -198,8 +200,7 @@ final class YamlText {
             || style == DumperOptions.ScalarStyle.SINGLE_QUOTED;
     Mark end = event.getEndMark();
     boolean isOneLine = (isPlain || isInQuotes) && end.getLine() == event.getStartMark().getLine();
-    String text = event.getValue();
-    refuseEscaped(text);
+    String text = withoutRefused(event.getValue());
     if (isPlain && isCurly(text, 0)) {
       findings.add(
           FindingId.CURLY_QUOTE,
@@ -211,17 +212,25 @@ final class YamlText {
     return new YamlNode.Scalar(text, !isPlain, isInQuotes ? right(last) : last, isOneLine, last);
   }
 
-  /** An escape may bring in what {@link CharacterScan} keeps out. */
-  private void refuseEscaped(String text) {
-    Optional<Integer> refused =
-        text.codePoints().filter(c -> c != '\n' && CharacterScan.isRefused(c)).boxed().findFirst();
-    refused.ifPresent(
-        c ->
-            findings.add(
-                FindingId.CONTROL_CHARACTER,
-                last,
-                "an escape in this text makes " + CharacterScan.name(c),
-                "Delete it; write \\\\ for a backslash."));
+  /** An escape may bring in what {@link CharacterScan} keeps out; it goes no further. */
+  private String withoutRefused(String text) {
+    OptionalInt refused = text.codePoints().filter(YamlText::isRefused).findFirst();
+    if (refused.isEmpty()) {
+      return text;
+    }
+    findings.add(
+        FindingId.CONTROL_CHARACTER,
+        last,
+        "an escape in this text makes " + CharacterScan.name(refused.getAsInt()),
+        "Delete it; write \\\\ for a backslash.");
+    findings.lose();
+    StringBuilder clean = new StringBuilder();
+    text.codePoints().forEach(c -> clean.appendCodePoint(isRefused(c) ? REPLACEMENT : c));
+    return clean.toString();
+  }
+
+  private static boolean isRefused(int c) {
+    return c != '\n' && CharacterScan.isRefused(c);
   }
 
   private static String uncurled(String text) {

@@ -229,6 +229,26 @@ final class ScriptModelTest {
   }
 
   @Test
+  void severalLinesBecomeOne() {
+    String text = GOOD.replace("brief: Full power. You", "brief: |\n  Full power.\n\n  You");
+
+    assertThat(read(text).brief()).isEqualTo(CASUALTY.brief());
+  }
+
+  /** A finding is printed on a terminal; what the author wrote must not steer it. */
+  @Test
+  void escapesDoNotReachTheTerminal() {
+    String text = GOOD.replace("limit:", "\"\\e]0;x\\a\": 1\nlimit:");
+    Read<Casualty> read = ScriptReader.read("a.yaml", TestFiles.bytes(text), SHIP);
+
+    assertThat(read.value()).isEmpty();
+    assertThat(read.findings()).hasSize(2);
+    assertThat(read.findings())
+        .allSatisfy(
+            f -> assertThat(f.text().codePoints().filter(c -> c < 0x20 && c != '\n')).isEmpty());
+  }
+
+  @Test
   void placesCountLettersNotUnits() {
     String text = GOOD.replace("text: A roar overhead.", "text: 🔥 roar, heard: nowhere");
     Read<Casualty> read = ScriptReader.read("a.yaml", TestFiles.bytes(text), SHIP);
