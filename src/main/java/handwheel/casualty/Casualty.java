@@ -43,7 +43,27 @@ public record Casualty(
     List<OutcomeRule> outcomes,
     int passPoints,
     List<WitnessLine> witness) {
-  /** Copies the lists. */
+  /**
+   * Copies the lists.
+   *
+   * @param id lower-kebab id
+   * @param title neutral, never gives the answer away
+   * @param family what casualties it belongs to
+   * @param ship id of the ship
+   * @param objective what the drill teaches
+   * @param sha256 hash of the script's bytes, lower-case hex
+   * @param cautions shown before the drill starts
+   * @param brief what the trainee is told
+   * @param start how it starts
+   * @param limitTicks longest run
+   * @param vary what is drawn for each run
+   * @param phases the states of the casualty; the first is the start
+   * @param response the graded steps
+   * @param nevers the forbidden acts
+   * @param outcomes what outcomes cost
+   * @param passPoints points needed to pass
+   * @param witness a player that does it right
+   */
   public Casualty {
     cautions = List.copyOf(cautions);
     vary = List.copyOf(vary);

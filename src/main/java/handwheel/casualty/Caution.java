@@ -24,7 +24,17 @@ public record Caution(
     String avoid,
     List<String> before,
     SourceSpot spot) {
-  /** Copies the list. */
+  /**
+   * Copies the list.
+   *
+   * @param id lower-kebab id
+   * @param signal {@code DANGER}, {@code WARNING} or {@code CAUTION}
+   * @param hazard what it is
+   * @param consequence what it does
+   * @param avoid how to stay clear of it
+   * @param before ids of the steps it belongs to
+   * @param spot where it stands in the script
+   */
   public Caution {
     before = List.copyOf(before);
   }

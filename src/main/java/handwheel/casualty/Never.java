@@ -29,7 +29,12 @@ public record Never(String id, Act act, When during, Grade grade) {
    * @param places ids of the places
    */
   public record Sending(String who, List<String> places) implements Act {
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param who station id, or {@code anyone}
+     * @param places ids of the places
+     */
     public Sending {
       places = List.copyOf(places);
     }

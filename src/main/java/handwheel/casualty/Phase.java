@@ -12,7 +12,14 @@ import java.util.Optional;
  * @param isEnd whether the drill ends here
  */
 public record Phase(String id, List<PhaseAct> acts, List<Transition> next, boolean isEnd) {
-  /** Copies the lists. */
+  /**
+   * Copies the lists.
+   *
+   * @param id lower-kebab id
+   * @param acts what happens on entering it, in order
+   * @param next the ways out of it, first match wins
+   * @param isEnd whether the drill ends here
+   */
   public Phase {
     acts = List.copyOf(acts);
     next = List.copyOf(next);

@@ -24,7 +24,17 @@ public record Step(
     Optional<Side> place,
     SortedMap<String, String> after,
     Grade grade) {
-  /** Copies the map. */
+  /**
+   * Copies the map.
+   *
+   * @param id lower-kebab id
+   * @param test what shows that it was done
+   * @param within how soon its instant must come
+   * @param done how soon its effect must be complete
+   * @param place where it is best done
+   * @param after ids of the steps that must come before, each with the trade rule that says so
+   * @param grade what it is worth
+   */
   public Step {
     after = Collections.unmodifiableSortedMap(new TreeMap<>(after));
   }

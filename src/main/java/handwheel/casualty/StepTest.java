@@ -80,7 +80,12 @@ public sealed interface StepTest {
    * @param isOpen true: open or running; false: shut or stopped
    */
   record FittingIs(List<String> fittings, boolean isOpen) implements StepTest {
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param fittings ids, at least one
+     * @param isOpen true: open or running; false: shut or stopped
+     */
     public FittingIs {
       fittings = List.copyOf(fittings);
     }
@@ -95,8 +100,8 @@ public sealed interface StepTest {
    * A gauge was read, or its reading heard, and it kept a bound.
    *
    * @param gauge id of the gauge
-   * @param bound its bound, SI
-   * @param unit the unit its author wrote
+   * @param bound its bound, in SI of the unit's dimension: for psig Pa above the atmosphere
+   * @param unit the gauge's unit
    */
   record ReadProof(String gauge, Bound bound, Unit unit) implements StepTest {
     @Override

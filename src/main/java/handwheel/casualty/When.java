@@ -140,7 +140,11 @@ public sealed interface When {
    * @param parts at least one
    */
   record All(List<When> parts) implements When {
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param parts at least one
+     */
     public All {
       parts = List.copyOf(parts);
     }

@@ -18,6 +18,15 @@ public sealed interface Entry {
   String kind();
 
   /**
+   * Returns when it was.
+   *
+   * @return tick; 0 for lines from before the first tick and for the score
+   */
+  default long t() {
+    return 0;
+  }
+
+  /**
    * One charge of a score.
    *
    * @param points points lost
@@ -370,10 +379,16 @@ public sealed interface Entry {
    *
    * @param t tick
    * @param sha SHA-256 of the state's raw bits, lower-case hex
-   * @param gauge each gauge by id, thousandths of its unit
+   * @param gauge the gauges whose printed figure changed, by id, thousandths of the unit
    */
   record State(long t, String sha, SortedMap<String, Long> gauge) implements Entry {
-    /** Copies the map. */
+    /**
+     * Copies the map.
+     *
+     * @param t tick
+     * @param sha SHA-256 of the state's raw bits, lower-case hex
+     * @param gauge the gauges whose printed figure changed, by id, thousandths of the unit
+     */
     public State {
       gauge = Collections.unmodifiableSortedMap(new TreeMap<>(gauge));
     }
@@ -392,7 +407,13 @@ public sealed interface Entry {
    * @param lost every charge
    */
   record Score(int points, String verdict, List<Loss> lost) implements Entry {
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param points 0 to 100
+     * @param verdict {@code pass} or {@code fail}
+     * @param lost every charge
+     */
     public Score {
       lost = List.copyOf(lost);
     }

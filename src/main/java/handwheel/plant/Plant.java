@@ -4,6 +4,8 @@ import handwheel.water.SaturationTable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The whole fire room. One tick of {@value #TICK_S} s is {@link #evaluate}, {@link #applyRules} and
@@ -19,13 +21,77 @@ public final class Plant {
   /** One pound an hour, kg/s. */
   static final double LB_PER_H = 0.45359237 / 3600;
 
+  final SteamDrum drum;
+  final SafetyValves safeties;
+  final MainSteamLine line;
+  final Superheater superheater;
+  final AuxiliarySteam auxiliary;
+  final ForcedDraftBlower blower1;
+  final ForcedDraftBlower blower2;
+  final AirPath air;
+  final FuelSystem fuel;
+  final BurnerFront front;
+  final GasPath gas = new GasPath();
+  final GeneratingTubes tubes = new GeneratingTubes();
+  final Smoke smoke = new Smoke();
+  final FeedSystem feed;
+  final FireRoom space;
+  final OilFire fire;
+  final Bilge bilge;
+
+  private final Furnace saturated;
+  private final Furnace superheated;
+  private final FlameRules flames;
+  private final GaugeGlass glass = new GaugeGlass();
+  private final Latches latches = new Latches();
+
   private final PlantNumbers numbers;
   private final SaturationTable table;
-  private final double[] positions = new double[Port.values().length];
+  private final Positions ports = new Positions();
+  private final List<Machine> machines;
+  private final State[] states;
+
+  /** Values a copy was born with, until its own first evaluation. */
+  private double @Nullable [] inherited;
 
   private Plant(PlantNumbers numbers, SaturationTable table) {
     this.numbers = numbers;
     this.table = table;
+    drum = new SteamDrum(numbers, table, ports);
+    safeties = new SafetyValves(numbers);
+    line = new MainSteamLine(numbers, ports);
+    superheater = new Superheater(numbers);
+    auxiliary = new AuxiliarySteam(ports);
+    blower1 = new ForcedDraftBlower(BlowerPorts.FIRST, numbers, ports);
+    blower2 = new ForcedDraftBlower(BlowerPorts.SECOND, numbers, ports);
+    air = new AirPath(numbers, ports);
+    fuel = new FuelSystem(numbers, ports);
+    front = new BurnerFront(numbers, ports);
+    saturated = new Furnace(Side.SATURATED, numbers);
+    superheated = new Furnace(Side.SUPERHEATER, numbers);
+    flames = new FlameRules(front, fuel, ports);
+    feed = new FeedSystem(numbers, table, ports);
+    space = new FireRoom(numbers, table, ports);
+    fire = new OilFire(ports);
+    bilge = new Bilge(numbers, ports);
+    machines =
+        List.of(
+            drum,
+            superheater,
+            line,
+            saturated,
+            superheated,
+            tubes,
+            blower1,
+            blower2,
+            air,
+            fuel,
+            feed,
+            smoke,
+            space,
+            bilge,
+            fire);
+    states = machines.stream().flatMap(m -> m.states().stream()).toArray(State[]::new);
   }
 
   /**
@@ -40,16 +106,47 @@ public final class Plant {
   }
 
   /**
-   * Puts the plant into a condition. States and ports not named are zero; flags and timers seldom
-   * need a name, continuous states do.
+   * Builds a plant on the standard table of saturated water and steam.
    *
-   * @param states value by state name, as {@link #walk} has them
-   * @param ports position by port id
+   * @param numbers the ship's sizes
+   * @return the plant
+   */
+  public static Plant of(PlantNumbers numbers) {
+    return of(numbers, SaturationTable.standard());
+  }
+
+  /**
+   * Puts the plant into a condition. Flags and timers not named are zero, ports not named stand at
+   * their lowest position.
+   *
+   * @param values value by state name, as {@link #walk} has them, every continuous state among them
+   * @param positions position by port id
    * @throws IllegalArgumentException if a name is unknown, a continuous state is missing or a
    *     position is out of its port's range
    */
-  public void restore(SortedMap<String, Double> states, SortedMap<String, Double> ports) {
-    ports.forEach((id, at) -> set(Port.ofId(id).orElseThrow(), at));
+  public void restore(SortedMap<String, Double> values, SortedMap<String, Double> positions) {
+    requireNames(values);
+    TreeSet<String> unknown = new TreeSet<>(positions.keySet());
+    for (Port port : Port.values()) {
+      unknown.remove(port.id());
+      set(port, positions.getOrDefault(port.id(), port.min()));
+    }
+    if (!unknown.isEmpty()) {
+      throw new IllegalArgumentException("no ports are called " + unknown);
+    }
+    walkStates((name, value) -> values.getOrDefault(name, 0.0));
+    inherited = null;
+  }
+
+  private void requireNames(SortedMap<String, Double> values) {
+    TreeSet<String> unknown = new TreeSet<>(values.keySet());
+    unknown.removeAll(states());
+    TreeSet<String> missing = new TreeSet<>(continuousStates());
+    missing.removeAll(values.keySet());
+    if (!unknown.isEmpty() || !missing.isEmpty()) {
+      throw new IllegalArgumentException(
+          "a condition with unknown states " + unknown + " and without " + missing);
+    }
   }
 
   /**
@@ -58,7 +155,11 @@ public final class Plant {
    * @return names of the continuous states in walking order
    */
   public List<String> continuousStates() {
-    return new ArrayList<>();
+    List<String> names = new ArrayList<>();
+    for (State state : states) {
+      names.add(state.name);
+    }
+    return names;
   }
 
   /**
@@ -67,7 +168,13 @@ public final class Plant {
    * @return names of continuous states, flags and timers in walking order, without ports
    */
   public List<String> states() {
-    return new ArrayList<>();
+    List<String> names = new ArrayList<>();
+    walkStates(
+        (name, value) -> {
+          names.add(name);
+          return value;
+        });
+    return names;
   }
 
   /**
@@ -77,7 +184,7 @@ public final class Plant {
    * @return SI position; for a choice the index of its word
    */
   public double position(Port port) {
-    return positions[port.index()];
+    return ports.at(port);
   }
 
   /**
@@ -91,31 +198,94 @@ public final class Plant {
     if (!port.accepts(position)) {
       throw new IllegalArgumentException(port.id() + " cannot stand at " + position);
     }
-    positions[port.index()] = position;
+    ports.set(port, position);
   }
 
-  /** Works out every flow, output and rate of change from the states and ports as they are. */
-  public void evaluate() {}
+  /**
+   * Works out every flow, output and rate of change from the states and ports as they are. The
+   * order is fixed: steam, air, fire, superheater, feed, fuel, gas, drum, compartment.
+   */
+  public void evaluate() {
+    inherited = null;
+    drum.look();
+    auxiliary.look(drum);
+    line.evaluate(drum, superheater.outletK.x, safeties);
+    blower1.evaluate(air.boxPa.x, auxiliary.share);
+    blower2.evaluate(air.boxPa.x, auxiliary.share);
+    air.evaluate(blower1, blower2, drum.tubeKgPerS, saturated.gasK.x, superheated.gasK.x);
+    evaluateFire();
+    evaluateWater();
+    evaluateSpaces();
+  }
+
+  private void evaluateFire() {
+    double oilK = fuel.temperatureK.x;
+    front.evaluate(fuel, air);
+    fuel.evaluate(front.totalKgPerS, auxiliary.share, space.lower.airK.x);
+    saturated.evaluate(front.fire(Side.SATURATED), air.sideKgPerS(Side.SATURATED), drum, oilK);
+    superheated.evaluate(
+        front.fire(Side.SUPERHEATER), air.sideKgPerS(Side.SUPERHEATER), drum, oilK);
+    superheater.evaluate(drum, line.superheaterKgPerS, superheated);
+    smoke.evaluate(front, saturated, superheated);
+  }
+
+  private void evaluateWater() {
+    double blowersKgPerS = blower1.steamKgPerS + blower2.steamKgPerS;
+    feed.evaluate(drum.pressurePa, auxiliary.share);
+    auxiliary.evaluate(drum, blowersKgPerS, feed, fuel);
+    feed.tanks(blowersKgPerS, line.engineKgPerS, auxiliary.flowKgPerS);
+    gas.casing(
+        saturated.releasedW + superheated.releasedW,
+        drum.saturationTemperatureK.x,
+        space.upper.airK.x);
+    gas.evaluate(drum, saturated, superheated, superheater.gasBehindK, feed);
+    drum.evaluate(line, auxiliary, feed, gas, safeties);
+    tubes.evaluate(drum, saturated.gasK.x);
+  }
+
+  private void evaluateSpaces() {
+    fire.evaluate(fuel.sprayKgPerS, space.oxygen.x);
+    space.leaks(drum, line, superheater.outletK.x, air);
+    space.evaluate(air, saturated.brickFaceK.x, gas.casingW, fire);
+    bilge.evaluate(air.waterToBilgeKgPerS);
+  }
 
   /**
    * Applies the discrete rules to the values of the last {@link #evaluate}: safety valves, blower
-   * trips, flames, furnace explosions, water out of sight, limits, the oil fire.
+   * trips, flames, furnace explosions, water out of sight, limits, the oil fire. What they decide
+   * acts from the next evaluation on, except that an explosion burns vapour and air at once.
    *
    * @param events receives what happened
    */
-  public void applyRules(PlantEvents events) {}
+  public void applyRules(PlantEvents events) {
+    front.applySteamRule(drum.tubeKgPerS, air.sideKgPerS(Side.SATURATED));
+    safeties.applyRules(line.superheaterOutletPa, drum.pressurePa, events);
+    blower1.applyRules(events);
+    blower2.applyRules(events);
+    flames.loseFlames(events);
+    flames.applyTo(saturated, events);
+    flames.applyTo(superheated, events);
+    glass.applyRules(drum.levelM, events);
+    latches.applyRules(superheater, tubes, space, events);
+    fire.applyRules(events);
+  }
 
   /** Moves every state on by one tick with the rates of the last {@link #evaluate}. */
-  public void advance() {}
+  public void advance() {
+    for (State state : states) {
+      state.advance();
+    }
+  }
 
   /**
-   * Returns a true value as of the last {@link #evaluate}; states are those of now.
+   * Returns a true value: a flow or output as of the last {@link #evaluate}, a state as of now.
    *
    * @param quantity which
    * @return SI figure
    */
   public double value(Quantity quantity) {
-    return quantity.index() * 0.0;
+    double[] born = inherited;
+    return born == null ? quantity.read(this) : born[quantity.index()];
   }
 
   /**
@@ -140,26 +310,66 @@ public final class Plant {
    * @param walker the visitor
    */
   public void walk(StateWalker walker) {
-    for (Port port : Port.values()) {
-      positions[port.index()] = walker.visit("port." + port.id(), positions[port.index()]);
+    walkStates(walker);
+    ports.walk(walker);
+  }
+
+  private void walkStates(StateWalker walker) {
+    for (State state : states) {
+      state.walk(walker);
     }
+    safeties.walkFlags(walker);
+    front.walkFlags(walker);
+    for (Machine machine : machines) {
+      machine.walkFlags(walker);
+    }
+    glass.walkFlags(walker);
+    latches.walkFlags(walker);
   }
 
   /**
-   * Makes an independent plant in the same state. To be called between ticks.
+   * Makes an independent plant in the same state, showing the same values. To be called between
+   * ticks: a copy has to be evaluated before its rules or states can go on.
    *
    * @return the copy
    */
   public Plant copy() {
-    return of(numbers, table);
+    Plant copy = of(numbers, table);
+    List<Double> values = new ArrayList<>();
+    walk(
+        (name, value) -> {
+          values.add(value);
+          return value;
+        });
+    var next = values.iterator();
+    copy.walk((name, value) -> next.next());
+    double[] born = new double[Quantity.values().length];
+    for (Quantity quantity : Quantity.values()) {
+      born[quantity.index()] = value(quantity);
+    }
+    copy.inherited = born;
+    return copy;
   }
 
   /**
-   * Tells whether every state is a finite number.
+   * Tells whether every continuous state is a finite number.
    *
    * @return false as soon as one state is not
    */
   public boolean isFinite() {
+    for (State state : states) {
+      if (!Double.isFinite(state.x)) {
+        return false;
+      }
+    }
     return true;
+  }
+
+  List<State> continuous() {
+    return List.of(states);
+  }
+
+  Furnace furnace(Side side) {
+    return side == Side.SATURATED ? saturated : superheated;
   }
 }

@@ -34,7 +34,7 @@ final class Folder {
   }
 
   private Optional<YamlNode> compose(String name, SourceSpot from, Findings findings) {
-    Optional<byte[]> bytes = files.bytes(name);
+    Optional<byte[]> bytes = files.read(name);
     bytes.ifPresent(b -> taken.put(name, b));
     if (bytes.isEmpty()) {
       findings.add(

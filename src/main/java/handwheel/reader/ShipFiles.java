@@ -14,7 +14,7 @@ public interface ShipFiles {
    * @param name name in the folder, lower-case, ending in {@code .yaml}, without any folder
    * @return the bytes, or empty if there is no such file
    */
-  Optional<byte[]> bytes(String name);
+  Optional<byte[]> read(String name);
 
   /**
    * Returns what a person knows a file by.

@@ -1,6 +1,5 @@
 package handwheel.reader;
 
-import handwheel.casualty.Bound;
 import handwheel.casualty.Step;
 import handwheel.casualty.StepTest;
 import handwheel.plant.Port;
@@ -10,8 +9,6 @@ import handwheel.ship.Order;
 import handwheel.ship.Place;
 import handwheel.ship.Ship;
 import handwheel.ship.Verb;
-import handwheel.units.Measure;
-import handwheel.units.Unit;
 import java.util.List;
 import java.util.Optional;
 
@@ -103,15 +100,15 @@ final class StepTestReader {
     return gauge.flatMap(g -> readProof(map, g));
   }
 
+  /** The bound is kept as the gauge shows it, whatever unit its author wrote. */
   private static Optional<StepTest> readProof(MapNode map, Gauge gauge) {
-    Optional<Bound> bound = BoundReader.bound(map, new ScaleBound(gauge));
-    Optional<Unit> unit =
-        BoundReader.SIDES.stream()
-            .flatMap(side -> map.node(side).stream())
-            .flatMap(n -> BoundReader.measure(gauge.of()).read(n, new Findings()).stream())
-            .map(Measure::unit)
-            .findFirst();
-    return bound.flatMap(b -> unit.map(u -> new StepTest.ReadProof(gauge.id(), b, u)));
+    NodeReader<Double> shownSi =
+        (node, findings) ->
+            new ScaleBound(gauge)
+                .read(node, findings)
+                .map(si -> gauge.unit().toSi(gauge.of().in(gauge.unit(), si)));
+    return BoundReader.bound(map, shownSi)
+        .map(bound -> new StepTest.ReadProof(gauge.id(), bound, gauge.unit()));
   }
 
   /** A step is proved by what people can read, never by the plant's true values. */

@@ -16,7 +16,14 @@ import java.util.TreeMap;
  */
 public record Fitting(
     String id, String name, SortedMap<Verb, List<PortMove>> acts, List<Control> controls) {
-  /** Copies the collections. */
+  /**
+   * Copies the collections.
+   *
+   * @param id lower-kebab id
+   * @param name what people call it
+   * @param acts each verb it knows, with the moves in order
+   * @param controls where it is worked, in the ship file's order; at least one
+   */
   public Fitting {
     acts = Collections.unmodifiableSortedMap(new TreeMap<>(acts));
     controls = List.copyOf(controls);

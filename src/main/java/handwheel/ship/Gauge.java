@@ -25,7 +25,18 @@ public record Gauge(
     double low,
     double high,
     double lagS) {
-  /** Copies the list. */
+  /**
+   * Copies the list.
+   *
+   * @param id lower-kebab id
+   * @param name what people call it
+   * @param of the true value behind it
+   * @param at ids of the places where it can be read
+   * @param unit of the scale
+   * @param low lower end of the scale, in {@code unit}
+   * @param high upper end of the scale, in {@code unit}
+   * @param lagS first-order lag, s; 0 none
+   */
   public Gauge {
     at = List.copyOf(at);
   }

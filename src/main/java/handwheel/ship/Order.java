@@ -111,7 +111,15 @@ public sealed interface Order {
       Optional<Setting> setting,
       Optional<String> from)
       implements Order {
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param who station id
+     * @param verb what is done
+     * @param fittings ids of fittings, or of one gauge to be held
+     * @param setting what to set it to
+     * @param from id of the place to work it from; empty: the nearest control
+     */
     public Work {
       fittings = List.copyOf(fittings);
     }

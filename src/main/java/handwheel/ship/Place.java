@@ -17,7 +17,16 @@ import java.util.Optional;
  */
 public record Place(
     String id, String name, Zone zone, double heightM, List<String> near, Optional<Port> leakPort) {
-  /** Copies the list. */
+  /**
+   * Copies the list.
+   *
+   * @param id lower-kebab id
+   * @param name what people call it
+   * @param zone whose air he breathes there
+   * @param heightM height above the floor plates, m; says whether a ladder leads up or down
+   * @param near ids of places whose jet or fire reaches this one
+   * @param leakPort the plant's hole for a leak at this place, if something can break here
+   */
   public Place {
     near = List.copyOf(near);
   }

@@ -34,7 +34,21 @@ public record Ship(
   /** Station id of the trainee. */
   public static final String SUPERVISOR = "supervisor";
 
-  /** Copies the lists. */
+  /**
+   * Copies the lists.
+   *
+   * @param id lower-kebab id
+   * @param name her name
+   * @param sha256 hash over the files she was read from, lower-case hex
+   * @param numbers sizes of her plant
+   * @param places every place, in the file's order
+   * @param ways the ways between them
+   * @param fittings every fitting
+   * @param gauges every gauge
+   * @param watch the watch in roster order; the supervisor first
+   * @param standing what drilled men do unordered
+   * @param conditions named initial conditions
+   */
   public Ship {
     places = List.copyOf(places);
     ways = List.copyOf(ways);

@@ -93,7 +93,7 @@ final class FuzzTest {
               name ->
                   damagedFile.getFileName().toString().equals(name)
                       ? Optional.of(bytes)
-                      : good.bytes(name),
+                      : good.read(name),
               TestFiles.states());
       assertThat(read.value().isPresent() || hasFault(read.findings()))
           .as(() -> new String(bytes, StandardCharsets.UTF_8))

@@ -138,7 +138,7 @@ final class ScriptModelTest {
         .isCloseTo(34.7 * 6894.757, within(1e-6));
     assertThat(boundOf("{plant: drum.level, below: -3 in}")).isCloseTo(-0.0762, within(1e-12));
     assertThat(boundOf("{plant: superheater.outlet.temperature, below: 850 F}"))
-        .isCloseTo((850 + 459.67) / 1.8, within(1e-9));
+        .isCloseTo(1_309.67 / 1.8, within(1e-9));
   }
 
   private static double boundOf(String condition) {

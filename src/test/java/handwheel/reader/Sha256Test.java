@@ -36,7 +36,7 @@ final class Sha256Test {
     for (String changed : new String[] {"ship.yaml", "plant.yaml", "steaming.yaml"}) {
       Read<Ship> read =
           ShipReader.read(
-              name -> good.bytes(name).map(b -> name.equals(changed) ? withComment(b) : b),
+              name -> good.read(name).map(b -> name.equals(changed) ? withComment(b) : b),
               TestFiles.states());
 
       assertThat(read.value().map(Ship::sha256)).isPresent().isNotEqualTo(Optional.of(usual));

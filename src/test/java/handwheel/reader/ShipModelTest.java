@@ -151,7 +151,7 @@ final class ShipModelTest {
     ShipFiles good = TestFiles.folder(TestFiles.SMALL_SHIP);
     Read<Ship> read =
         ShipReader.read(
-            n -> n.equals("plant.yaml") ? Optional.of(TestFiles.bytes(sizes)) : good.bytes(n),
+            n -> n.equals("plant.yaml") ? Optional.of(TestFiles.bytes(sizes)) : good.read(n),
             TestFiles.states());
 
     assertThat(read.findings()).isEmpty();

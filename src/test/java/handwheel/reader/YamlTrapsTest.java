@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import handwheel.casualty.Casualty;
 import handwheel.casualty.PhaseAct;
 import handwheel.ship.Ship;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -22,59 +24,24 @@ final class YamlTrapsTest {
     return ScriptReader.read("a.yaml", TestFiles.bytes(text), SHIP);
   }
 
+  static Stream<String> traps() {
+    return Stream.of(
+            "yes No ON off y n True FALSE true ~ null Null NULL << = -",
+            "12:30 1:30:00 0:05 12:30:45.5 2024-01-05 2031-02-03T08:15:00Z",
+            "010 08 0o10 0x1F 0b101 1_000 +5 .5 5. 1e3 0.10 .inf -.INF .nan -5",
+            "1,000 10% 3/4 don't a#b")
+        .flatMap(line -> Stream.of(line.split(" ")));
+  }
+
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "yes",
-        "No",
-        "ON",
-        "off",
-        "y",
-        "n",
-        "True",
-        "FALSE",
-        "true",
-        "~",
-        "null",
-        "Null",
-        "NULL",
-        "12:30",
-        "1:30:00",
-        "0:05",
-        "12:30:45.5",
-        "010",
-        "08",
-        "0o10",
-        "0x1F",
-        "0b101",
-        "1_000",
-        "+5",
-        ".5",
-        "5.",
-        "1e3",
-        "0.10",
-        ".inf",
-        "-.INF",
-        ".nan",
-        "2024-01-05",
-        "2031-02-03T08:15:00Z",
-        "<<",
-        "=",
-        "1,000",
-        "10%",
-        "3 / 4",
-        "don't",
-        "a#b",
-        "-5",
-        "- "
-      })
+  @MethodSource("traps")
   void textStaysAsWritten(String text) {
-    String quoted = text.equals("- ") ? "\"- \"" : text;
+    String quoted = text.equals("-") ? "'-'" : text;
     Read<Casualty> read =
         read(GOOD.replace("brief: Full power. You have the watch.", "brief: " + quoted));
 
     assertThat(read.findings()).isEmpty();
-    assertThat(read.value().orElseThrow().brief()).isEqualTo(text.strip());
+    assertThat(read.value().orElseThrow().brief()).isEqualTo(text);
   }
 
   @ParameterizedTest

@@ -1,0 +1,158 @@
+package handwheel.drill;
+
+import handwheel.casualty.CrewState;
+import handwheel.logbook.Entry;
+import handwheel.plant.StateWalker;
+import handwheel.ship.Order;
+import handwheel.ship.Place;
+import handwheel.ship.Ship;
+import handwheel.ship.Watchstander;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The watch: hears orders, does them in roster order, is hurt, is counted. */
+final class Crew {
+  private final Scene scene;
+  private final List<Person> people = new ArrayList<>();
+  private final Holding holding;
+  private final Doing doing;
+  private final Reports reports;
+  private final Muster muster;
+  private final List<StandingWatch> standing = new ArrayList<>();
+  private final Hearing hearing;
+
+  Crew(Scene scene, CrewState state, Paces paces) {
+    this.scene = scene;
+    for (Watchstander w : scene.ship.watch()) {
+      Place at = scene.ship.place(w.at()).orElseThrow();
+      people.add(new Person(w, at, paces.of(w.id()), paces.hearing(w.id())));
+    }
+    holding = new HandLaws(scene, people, state);
+    doing = new Doing(scene, holding);
+    reports = new Reports(scene);
+    muster = new Muster(scene, people);
+    hearing = new Hearing(scene, this);
+    if (state == CrewState.DRILLED) {
+      scene.ship.standing().forEach(s -> standing.add(new StandingWatch(s, person(s.who()))));
+    }
+  }
+
+  Person person(String id) {
+    return find(id).orElseThrow(() -> new IllegalArgumentException("no watchstander " + id));
+  }
+
+  Optional<Person> find(String id) {
+    return people.stream().filter(p -> p.id().equals(id)).findFirst();
+  }
+
+  List<Person> people() {
+    return people;
+  }
+
+  Person supervisor() {
+    return person(Ship.SUPERVISOR);
+  }
+
+  boolean isCounted() {
+    return muster.isWhole();
+  }
+
+  /** Takes an order that was just said. */
+  void hear(Order order, int n) {
+    order.accept(new Dispatch(this, n));
+  }
+
+  void acknowledged() {
+    people.forEach(doing::goAhead);
+  }
+
+  /** Lets everybody do one tick, in roster order. */
+  void tick() {
+    holding.tick();
+    for (StandingWatch s : standing) {
+      s.tick(scene);
+    }
+    for (Person p : people) {
+      doing.tick(p);
+    }
+    scene.traineeAt = supervisor().legs.at();
+    reports.tick();
+    muster.tick();
+  }
+
+  /** Lets everybody breathe for one tick. */
+  void breathe() {
+    for (Person p : people) {
+      p.breathe(scene);
+    }
+  }
+
+  void walk(StateWalker walker) {
+    for (Person p : people) {
+      p.walk(scene, walker);
+    }
+    holding.walk(walker);
+    reports.walk(walker);
+    muster.walk(walker);
+    standing.forEach(s -> s.walk(walker));
+  }
+
+  /** Gives each kind of order to whom it is meant for. */
+  private record Dispatch(Crew crew, int n) implements Order.Visitor<Boolean> {
+    @Override
+    public Boolean work(Order.Work order) {
+      return crew.hearing.told(crew.person(order.who()), order, n);
+    }
+
+    @Override
+    public Boolean go(Order.Go order) {
+      return crew.hearing.told(crew.person(order.who()), order, n);
+    }
+
+    @Override
+    public Boolean look(Order.Look order) {
+      return crew.hearing.told(crew.person(order.who()), order, n);
+    }
+
+    @Override
+    public Boolean read(Order.Read order) {
+      Person reader = order.who().map(crew::person).orElseGet(crew::supervisor);
+      return crew.hearing.told(reader, order, n);
+    }
+
+    @Override
+    public Boolean report(Order.Report order) {
+      return crew.reports.pass(order, n);
+    }
+
+    @Override
+    public Boolean everyoneLeave(Order.EveryoneLeave order) {
+      crew.people.stream().filter(Person::isInside).forEach(p -> crew.hearing.leave(p, order, n));
+      return true;
+    }
+
+    @Override
+    public Boolean muster(Order.Muster order) {
+      for (Person p : crew.people) {
+        if (p.belongsInside && !p.isInside()) {
+          crew.hearing.called(p, order, n);
+        }
+      }
+      return crew.muster.call(order.place(), n);
+    }
+
+    @Override
+    public Boolean belay(Order.Belay order) {
+      Person p = crew.person(order.who());
+      p.belay(crew.scene);
+      return true;
+    }
+  }
+
+  /** Logs that a man does not do what he was told. */
+  void refuse(Person person, Order order, int n, String why, boolean isFault) {
+    String about = order instanceof Order.Work w ? w.fittings().get(0) : "";
+    scene.log(new Entry.Refused(scene.now, n, person.id(), about, why, isFault));
+  }
+}

@@ -1,0 +1,85 @@
+package handwheel.plant;
+
+/**
+ * Three safety valves: one on the superheater, two on the drum. Each lifts above its set pressure
+ * and reseats at a share of it (four per cent blowdown). No continuous state; three flags.
+ *
+ * <p>Assumes full lift at once and choked flow. Left out: chatter, simmer, back pressure.
+ *
+ * <p>Source: common practice for marine boilers, set pressures invented.
+ */
+final class SafetyValves {
+  private static final Safety[] ALL = Safety.values();
+
+  private final Flag[] lifted = {
+    new Flag("safety.superheater.lifted"),
+    new Flag("safety.drum-1.lifted"),
+    new Flag("safety.drum-2.lifted")
+  };
+  private final double[] setPa;
+  private final double[] ratedKgPerS;
+  private final double reseatShare;
+
+  SafetyValves(PlantNumbers numbers) {
+    setPa =
+        new double[] {
+          numbers.get(PlantNumber.SAFETY_SUPERHEATER_SET),
+          numbers.get(PlantNumber.SAFETY_DRUM_1_SET),
+          numbers.get(PlantNumber.SAFETY_DRUM_2_SET)
+        };
+    ratedKgPerS =
+        new double[] {
+          numbers.get(PlantNumber.SAFETY_SUPERHEATER_FLOW),
+          numbers.get(PlantNumber.SAFETY_DRUM_1_FLOW),
+          numbers.get(PlantNumber.SAFETY_DRUM_2_FLOW)
+        };
+    reseatShare = numbers.get(PlantNumber.SAFETY_RESEAT);
+  }
+
+  int lifted(Safety valve) {
+    return lifted[valve.index()].n;
+  }
+
+  /** Flow of the superheater valve for each pascal at its seat, kg/(s Pa). */
+  double superheaterConductance(double chokeShare) {
+    return conductance(Safety.SUPERHEATER, chokeShare);
+  }
+
+  /** Flow of both drum valves, kg/s. */
+  double drumKgPerS(double drumPa, double chokeShare) {
+    return (conductance(Safety.DRUM_1, chokeShare) + conductance(Safety.DRUM_2, chokeShare))
+        * drumPa;
+  }
+
+  private double conductance(Safety valve, double chokeShare) {
+    int i = valve.index();
+    return lifted[i].isSet() ? ratedKgPerS[i] / Physics.RATED_PA * chokeShare : 0;
+  }
+
+  void applyRules(double superheaterPa, double drumPa, PlantEvents events) {
+    for (Safety valve : ALL) {
+      double pa = valve == Safety.SUPERHEATER ? superheaterPa : drumPa;
+      apply(valve, pa - Physics.ATMOSPHERE_PA, events);
+    }
+  }
+
+  private void apply(Safety valve, double gaugePa, PlantEvents events) {
+    Flag flag = lifted[valve.index()];
+    double set = setPa[valve.index()];
+    if (gaugePa > set) {
+      if (!flag.isSet()) {
+        flag.set(true);
+        events.safetyLifts(valve);
+      }
+    } else if (flag.isSet() && gaugePa < reseatShare * set) {
+      flag.set(false);
+      events.safetyReseats(valve);
+    }
+  }
+
+  void walkFlags(StateWalker walker) {
+    for (Flag flag : lifted) {
+      flag.walk(walker);
+    }
+  }
+}
