@@ -38,8 +38,8 @@ final class Paper {
         "",
         "Mode: " + mode + ". You are the fire-room supervisor.",
         "",
-        "Orders: who, verb, fitting. Every word may be cut short. Tab fills in, Enter gives.",
-        "xx  fires out    gg  everyone leave    /  report    ct  count    ?  all of them",
+        "Orders: who, verb, fitting; words may be cut short. Tab fills in, Enter gives.",
+        "xx  fires out   gg  everyone leave   /  report   ct  count   ?  every order",
         "!!  stops the drill",
         "",
         "Enter: I have the watch.");
@@ -49,7 +49,7 @@ final class Paper {
     List<String> rows = new ArrayList<>();
     rows.add("WHO open|shut|trip|reset|set|start|stop|light|secure FITTING [to] [from]");
     rows.add("WHO go|look PLACE   [WHO] read GAUGE   report MESSAGE to WHO");
-    rows.add("everyone leave   muster PLACE   belay WHO");
+    rows.add("everyone leave   muster PLACE   belay WHO (he repeated something else)");
     rows.add("Tab fills in, Enter gives, Up brings the last order back, Esc clears.");
     rows.add("=  go on (to who waits for it)   !!  stop   Ctrl-C twice  end");
     rows.addAll(expander.card());
