@@ -40,6 +40,9 @@ final class YamlText {
   private final Deque<SourceSpot> brackets = new ArrayDeque<>();
   private SourceSpot last;
 
+  /** The text just read, if its quotes close in a later line than they open. */
+  private Optional<SyntaxFault.LongQuote> longQuote = Optional.empty();
+
   private YamlText(String file, SourceText source, Findings findings) {
     this.file = file;
     this.findings = findings;
@@ -74,7 +77,7 @@ final class YamlText {
           "lists and mappings lie more than " + Limits.DEPTH + " deep here",
           "A bracket too many? No file needs that depth.");
     } catch (MarkedYAMLException e) {
-      new SyntaxFault(file, source, findings).report(e, yaml.innermostBracket());
+      new SyntaxFault(file, source, findings).report(e, yaml.innermostBracket(), yaml.longQuote);
     } catch (RuntimeException e) {
       findings.add(
           FindingId.SYNTAX, yaml.last, "something behind this place is no YAML", SyntaxFault.MEND);
@@ -200,6 +203,10 @@ final class YamlText {
             || style == DumperOptions.ScalarStyle.SINGLE_QUOTED;
     Mark end = event.getEndMark();
     boolean isOneLine = (isPlain || isInQuotes) && end.getLine() == event.getStartMark().getLine();
+    longQuote =
+        isInQuotes && !isOneLine
+            ? Optional.of(new SyntaxFault.LongQuote(last, end.getLine() + 1))
+            : Optional.empty();
     String text = withoutRefused(event.getValue());
     if (isPlain && isCurly(text, 0)) {
       findings.add(
