@@ -4,6 +4,7 @@ import handwheel.casualty.Casualty;
 import handwheel.debrief.Scripts;
 import handwheel.diagnostics.Finding;
 import handwheel.diagnostics.NearestWords;
+import handwheel.reader.NamedShip;
 import handwheel.reader.Read;
 import handwheel.reader.ScriptReader;
 import handwheel.reader.ShipFiles;
@@ -99,8 +100,11 @@ final class Drills implements Scripts {
   Loaded load(Path file) throws IOException {
     byte[] bytes = Files.readAllBytes(file);
     String name = file.toString();
-    String shipId = ScriptReader.shipOf(bytes).orElse("alder-reach");
-    Read<Ship> ship = ship(file, shipId);
+    Read<NamedShip> named = ScriptReader.shipOf(name, bytes);
+    if (named.value().isEmpty()) {
+      return new Loaded(Optional.empty(), named.findings());
+    }
+    Read<Ship> ship = ship(file, named.value().get().id());
     List<Finding> findings = new ArrayList<>(ship.findings());
     if (ship.value().isEmpty()) {
       return new Loaded(Optional.empty(), findings);

@@ -15,6 +15,11 @@ final class Findings {
     all.add(new Finding(id.id(), id.severity(), spot, message, mend));
   }
 
+  /** Returns whether something was found in a line already. */
+  boolean has(FindingId id, int line) {
+    return all.stream().anyMatch(f -> f.id().equals(id.id()) && f.spot().line() == line);
+  }
+
   /** Notes that a part of the model is missing. */
   void lose() {
     lost++;

@@ -7,50 +7,68 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/** Reads what a step or a rule is worth, and why. */
+/** Reads what a step or a rule is worth and on what ground. */
 final class GradeReader {
-  private static final Pattern RULE = Pattern.compile("[ON]\\d{1,2}");
-  private static final List<String> BASES = Arrays.stream(Basis.values()).map(Basis::word).toList();
-
-  /** The keys of a grade. */
   static final List<Key> KEYS =
       List.of(
           Key.must("points", Form.WHOLE, "what it is worth"),
           Key.may("critical", Form.TRUE_FALSE, "whether missing it fails the run"),
-          Key.may("basis", Form.WORD, "ground of the charge").with(BASES),
+          Key.must("basis", Form.WORD, "on what ground")
+              .with(Arrays.stream(Basis.values()).map(Basis::word).toList()),
           Key.may("rule", Form.RULE, "the trade rule behind it"),
-          Key.must("why", Form.TEXT, "the reason, for people"));
+          Key.may("why", Form.TEXT, "the reason, for people"));
+
+  private static final Pattern RULE = Pattern.compile("[ON][1-9][0-9]?");
+  private static final int ALL_POINTS = 100;
 
   private GradeReader() {}
 
+  /** Reads the grade out of the mapping it stands in. */
   static Optional<Grade> read(MapNode map) {
-    Optional<Integer> points = map.get("points", Scalars.whole(0, 100));
+    Optional<Integer> points = map.get("points", Scalars.whole(0, ALL_POINTS));
     boolean isCritical = map.get("critical", Scalars::trueOrFalse).orElse(false);
-    Basis basis = map.word("basis").flatMap(Basis::ofWord).orElse(Basis.TRADE_RULE);
+    Optional<Basis> basis = map.word("basis").flatMap(Basis::ofWord);
     String rule = map.get("rule", GradeReader::rule).orElse("");
-    Optional<String> why = map.get("why", Scalars.text(Limits.TEXT_CHARS));
-    if (isCritical && basis == Basis.MODEL_ONLY) {
+    String why = map.get("why", Scalars.text(Limits.TEXT_CHARS)).orElse("");
+    if (isCritical) {
+      checkCritical(map, basis);
+    }
+    return All.there(points, basis)
+        ? Optional.of(
+            new Grade(points.orElseThrow(), isCritical, basis.orElseThrow(), rule, why, map.spot()))
+        : Optional.empty();
+  }
+
+  /** Reads the number of a trade rule. */
+  static Optional<String> rule(YamlNode node, Findings findings) {
+    Optional<YamlNode.Scalar> rule = Scalars.scalar(node, "a trade rule", findings);
+    if (rule.isEmpty() || RULE.matcher(rule.get().text()).matches()) {
+      return rule.map(YamlNode.Scalar::text);
+    }
+    findings.add(
+        FindingId.NOT_A_RULE,
+        node.spot(),
+        Say.quoted(rule.get().text()) + " stands here where a trade rule was expected",
+        "Write such as `O2` for an order of acts or `N3` for a forbidden act.");
+    return Optional.empty();
+  }
+
+  private static void checkCritical(MapNode map, Optional<Basis> basis) {
+    if (!map.has("why")) {
+      map.findings()
+          .add(
+              FindingId.CRITICAL_WITHOUT_WHY,
+              map.spot(),
+              "this is critical and gives no reason",
+              "Add `why:`; whoever fails on it must be told.");
+    }
+    if (basis.filter(b -> b == Basis.MODEL_ONLY).isPresent()) {
       map.findings()
           .add(
               FindingId.MODEL_ONLY_CRITICAL,
-              map.spot(),
-              "a charge on a figure of the model alone is critical",
-              "Take `critical` away, or name the trade rule or ship's figure it rests on.");
+              map.node("basis").map(YamlNode::spot).orElse(map.spot()),
+              "`model-only` cannot be the ground of a critical charge",
+              "Find a trade rule or a figure of the ship, or take `critical` out.");
     }
-    return points.flatMap(p -> why.map(w -> new Grade(p, isCritical, basis, rule, w, map.spot())));
-  }
-
-  /** Reads a trade rule's number. */
-  static Optional<String> rule(YamlNode node, Findings findings) {
-    Optional<YamlNode.Scalar> scalar = Scalars.scalar(node, "a trade rule", findings);
-    boolean isRule = scalar.filter(s -> RULE.matcher(s.text()).matches()).isPresent();
-    if (scalar.isPresent() && !isRule) {
-      findings.add(
-          FindingId.NOT_A_RULE,
-          node.spot(),
-          Say.quoted(scalar.get().text()) + " stands here where a trade rule was expected",
-          "Write such as `O2` or `N3`.");
-    }
-    return isRule ? scalar.map(YamlNode.Scalar::text) : Optional.empty();
   }
 }

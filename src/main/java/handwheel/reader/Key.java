@@ -1,7 +1,6 @@
 package handwheel.reader;
 
 import java.util.List;
-import java.util.Optional;
 
 /**
  * One key of a mapping, as the language knows it.
@@ -11,7 +10,8 @@ import java.util.Optional;
  * @param isRequired whether it must be there
  * @param meaning what it says, one clause
  * @param words the valid words of a {@link Form#WORD}
- * @param of the mapping behind a {@link Form#MAPPING} or {@link Form#LIST}
+ * @param of the mappings that may stand behind a {@link Form#MAPPING}, {@link Form#LIST} or {@link
+ *     Form#NAMED}; none where the names stand for plain values
  */
 record Key(
     String name,
@@ -19,17 +19,18 @@ record Key(
     boolean isRequired,
     String meaning,
     List<String> words,
-    Optional<Shape> of) {
+    List<Shape> of) {
   Key {
     words = List.copyOf(words);
+    of = List.copyOf(of);
   }
 
   static Key must(String name, Form form, String meaning) {
-    return new Key(name, form, true, meaning, List.of(), Optional.empty());
+    return new Key(name, form, true, meaning, List.of(), List.of());
   }
 
   static Key may(String name, Form form, String meaning) {
-    return new Key(name, form, false, meaning, List.of(), Optional.empty());
+    return new Key(name, form, false, meaning, List.of(), List.of());
   }
 
   /** Returns this key for one of these words. */
@@ -39,6 +40,11 @@ record Key(
 
   /** Returns this key for mappings of a shape. */
   Key with(Shape shape) {
-    return new Key(name, form, isRequired, meaning, words, Optional.of(shape));
+    return new Key(name, form, isRequired, meaning, words, List.of(shape));
+  }
+
+  /** Returns this key for mappings of one of several shapes. */
+  Key with(OneShapeOf shapes) {
+    return new Key(name, form, isRequired, meaning, words, List.copyOf(shapes.byKey().values()));
   }
 }

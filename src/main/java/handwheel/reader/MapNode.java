@@ -130,39 +130,44 @@ final class MapNode {
   }
 
   private void take(YamlNode.Entry entry, boolean isFlow) {
+    if (shape.key(entry.key().text()).isPresent()) {
+      values.put(entry.key().text(), entry.value());
+    } else {
+      reportUnknown(entry, isFlow, shape.what(), shape.names(), findings).ifPresent(meant::add);
+    }
+  }
+
+  /** Reports an entry whose key is none of the valid ones; returns the key that was meant. */
+  static Optional<String> reportUnknown(
+      YamlNode.Entry entry, boolean isFlow, String what, List<String> valid, Findings findings) {
     YamlNode.Scalar key = entry.key();
     Matcher joined = NO_BLANK.matcher(key.text());
     boolean isBare = entry.value() instanceof YamlNode.Scalar v && v.isMissing();
-    if (shape.key(key.text()).isPresent()) {
-      values.put(key.text(), entry.value());
-    } else if (isBare && joined.matches() && shape.key(joined.group(1)).isPresent()) {
-      meant.add(joined.group(1));
+    if (isBare && joined.matches() && valid.contains(joined.group(1))) {
       findings.add(
           FindingId.NO_BLANK_AFTER_COLON,
           key.spotAt(joined.start(2)),
           "no blank behind the colon of " + Say.quoted(key.text()),
           "Put a blank there.");
-    } else if (isBare && isFlow) {
+      return Optional.of(joined.group(1));
+    }
+    List<String> near = NearestWords.to(Say.shown(key.text()), valid);
+    if (isBare && isFlow && near.isEmpty()) {
       findings.add(
           FindingId.COMMA_IN_TEXT,
           key.spot(),
           Say.quoted(key.text())
               + " stands alone behind a comma; a key with its value was expected",
           "A text with a comma needs double quotes; a decimal is written with a point.");
-    } else {
-      unknown(key);
+      return Optional.empty();
     }
-  }
-
-  private void unknown(YamlNode.Scalar key) {
-    List<String> near = NearestWords.to(Say.shown(key.text()), shape.names());
-    near.stream().findFirst().ifPresent(meant::add);
-    String mend = Say.offer(key.text(), shape.names());
+    String mend = Say.offer(key.text(), valid);
     findings.add(
         FindingId.UNKNOWN_KEY,
         key.spot(),
-        Say.quoted(key.text()) + " is no key of " + shape.what(),
-        mend.isEmpty() ? "Its keys: " + Say.quoted(shape.names()) + "." : mend);
+        Say.quoted(key.text()) + " is no key of " + what,
+        mend.isEmpty() ? "Its keys: " + Say.quoted(valid) + "." : mend);
+    return near.stream().findFirst();
   }
 
   private void reportMissing() {

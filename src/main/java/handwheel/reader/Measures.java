@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 /** Reads figures with their units. A figure without one is never guessed at. */
 final class Measures {
   private static final Pattern FIGURE_AND_UNIT =
-      Pattern.compile("([+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)) ?(\\S.*)");
+      Pattern.compile("([+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)) ?((?:[\\p{L}%°\"']|(?<= )1/).*)");
   private static final Pattern CLOCK = Pattern.compile("([0-9]{1,3}):([0-5][0-9])");
   private static final Pattern COMMA = Pattern.compile("[+-]?[0-9]+,[0-9]+.*");
   private static final double ROUNDING = 1e-6;
@@ -30,32 +30,39 @@ final class Measures {
 
   /** Reads a figure of a wanted kind between two ends, as SI value. */
   static NodeReader<Double> si(Wanted wanted, double least, double most) {
-    return (node, findings) -> {
-      Optional<Measure> measure = measure(wanted).read(node, findings);
-      boolean isInside = measure.filter(m -> m.si() >= least && m.si() <= most).isPresent();
-      if (measure.isPresent() && !isInside) {
-        Unit unit = measure.get().unit();
-        findings.add(
-            FindingId.OUT_OF_RANGE,
-            node.spot(),
-            Say.quoted(measure.get().text())
-                + " is outside "
-                + Say.figure(unit.fromSi(least))
-                + " to "
-                + Say.figure(unit.fromSi(most))
-                + " "
-                + unit.symbol(),
-            "");
-      }
-      return isInside ? measure.map(Measure::si) : Optional.empty();
-    };
+    return (node, findings) ->
+        Scalars.scalar(node, wanted.words(), findings)
+            .flatMap(
+                s ->
+                    measure(s, wanted, findings)
+                        .filter(m -> isInside(m, least, most, s, findings))
+                        .map(Measure::si));
+  }
+
+  private static boolean isInside(
+      Measure measure, double least, double most, YamlNode.Scalar scalar, Findings findings) {
+    boolean isInside = measure.si() >= least && measure.si() <= most;
+    if (!isInside) {
+      Unit unit = measure.unit();
+      findings.add(
+          FindingId.OUT_OF_RANGE,
+          scalar.spot(),
+          Say.quoted(scalar.text())
+              + " is outside "
+              + Say.figure(unit.fromSi(least))
+              + " to "
+              + Say.figure(unit.fromSi(most))
+              + " "
+              + unit.symbol(),
+          "");
+    }
+    return isInside;
   }
 
   /** Reads a time as ticks, at least so many. */
   static NodeReader<Long> ticks(long least) {
     return (node, findings) ->
-        Scalars.scalar(node, Wanted.TIME.words(), findings)
-            .flatMap(s -> ticks(s, s, least, findings));
+        Scalars.scalar(node, Wanted.TIME.words(), findings).flatMap(s -> ticks(s, least, findings));
   }
 
   /** Reads a time that is a whole number of ticks, as seconds. */
@@ -63,10 +70,9 @@ final class Measures {
     return (node, findings) -> ticks(least).read(node, findings).map(t -> t * Plant.TICK_S);
   }
 
-  /** Reads {@code part}, all or the start of {@code whole}, as ticks. */
-  static Optional<Long> ticks(
-      YamlNode.Scalar part, YamlNode.Scalar whole, long least, Findings findings) {
-    return measure(part, Wanted.TIME, findings).flatMap(m -> ticks(m, whole, least, findings));
+  /** Reads a text as a time in ticks, at least so many. */
+  static Optional<Long> ticks(YamlNode.Scalar scalar, long least, Findings findings) {
+    return measure(scalar, Wanted.TIME, findings).flatMap(m -> ticks(m, scalar, least, findings));
   }
 
   private static Optional<Long> ticks(
@@ -93,7 +99,7 @@ final class Measures {
               + " is no whole number of ticks of "
               + Say.figure(Plant.TICK_S)
               + " s",
-          "The next one is " + Say.figure(whole * Plant.TICK_S) + " s.");
+          "The nearest is " + Say.figure(Math.max(1, whole) * Plant.TICK_S) + " s.");
       return Optional.empty();
     }
     return isInside ? Optional.of(whole) : Optional.empty();
@@ -106,7 +112,7 @@ final class Measures {
     if (text.length() <= Limits.NAME_CHARS && Scalars.isNumber(text)) {
       return bare(scalar, text, wanted, findings);
     }
-    if (text.length() > Limits.NAME_CHARS || isOddlyWritten(text) || !split.matches()) {
+    if (text.length() > Limits.NAME_CHARS || COMMA.matcher(text).matches() || !split.matches()) {
       notAQuantity(scalar, wanted, findings);
       return Optional.empty();
     }
@@ -120,11 +126,6 @@ final class Measures {
     }
     return unit.map(u -> new Measure(Double.parseDouble(split.group(1)), u))
         .filter(m -> isFinite(m, scalar, findings));
-  }
-
-  /** Returns whether a figure is written in a way that is not read here. */
-  private static boolean isOddlyWritten(String text) {
-    return COMMA.matcher(text).matches() || CLOCK.matcher(text).matches();
   }
 
   private static Optional<Measure> bare(
@@ -159,7 +160,7 @@ final class Measures {
 
   private static String mend(String text, Wanted wanted) {
     Matcher clock = CLOCK.matcher(text);
-    if (clock.matches() && wanted.equals(Wanted.TIME)) {
+    if (clock.matches() && wanted.units().contains(Unit.SECOND)) {
       int seconds = 60 * Integer.parseInt(clock.group(1)) + Integer.parseInt(clock.group(2));
       return "Minutes and seconds are not written with a colon; write `" + seconds + " s`.";
     }
@@ -168,6 +169,6 @@ final class Measures {
     }
     return wanted.mayBeBare()
         ? "Write a number, such as `0.5`."
-        : "Write a figure and its unit, such as `5 " + wanted.symbols().get(0) + "`.";
+        : "Write a figure and its unit, such as " + wanted.example() + ".";
   }
 }

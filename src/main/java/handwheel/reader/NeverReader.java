@@ -4,97 +4,122 @@ import handwheel.casualty.Grade;
 import handwheel.casualty.Never;
 import handwheel.casualty.OutcomeRule;
 import handwheel.casualty.When;
+import handwheel.plant.Zone;
 import handwheel.ship.Place;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
-/** Reads forbidden acts and what outcomes cost. */
+/** Reads forbidden acts, and outcomes that cost points. */
 final class NeverReader {
   private static final String ANYONE = "anyone";
-  private static final List<String> ZONES = List.of("lower", "upper");
+  private static final int MOST_PEOPLE = 20;
 
-  /** The keys of a forbidden act. */
-  static final Shape NEVER =
-      Shape.of(
-              "a never",
-              Key.must("id", Form.ID, "its id"),
-              Key.may("moving", Form.ID, "a fitting that must not move"),
-              Key.may("toward", Form.WORD, "which way").with(List.of("open", "shut")),
-              Key.may("send", Form.ID, "who must not be sent, or anyone"),
-              Key.may("to", Form.IDS, "where to: places or zones"),
-              Key.must("while", Form.CONDITION, "while this holds").with(WhenReader.WHEN))
-          .plus(GradeReader.KEYS);
+  static final OneShapeOf SHAPES =
+      OneShapeOf.of(
+          "a never",
+          List.of("moving", "send"),
+          shape(
+              "a never on a fitting",
+              Key.must("moving", Form.ID, "the fitting that must not move"),
+              Key.must("toward", Form.WORD, "which way").with(List.of("open", "shut"))),
+          shape(
+              "a never on sending",
+              Key.must("send", Form.ID, "who must not be sent, or `anyone`"),
+              Key.must("to", Form.IDS, "the places or zones")));
 
-  /** The keys of an outcome. */
   static final Shape OUTCOME =
       Shape.of(
               "an outcome",
-              Key.must("people", Form.WORD, "how badly hurt").with(List.of("hurt", "down")),
-              Key.must("above", Form.WHOLE, "charged when more than this are"))
+              Key.must("people", Form.WORD, "how badly people are hurt")
+                  .with(List.of("hurt", "down")),
+              Key.must("above", Form.WHOLE, "charged when more than this many are"))
           .plus(GradeReader.KEYS);
 
-  private final Lexicon lexicon;
+  private final Scope scope;
+  private final ConditionReader conditions;
 
-  NeverReader(Lexicon lexicon) {
-    this.lexicon = lexicon;
+  NeverReader(Scope scope) {
+    this.scope = scope;
+    this.conditions = new ConditionReader(scope);
   }
 
-  Optional<Never> never(MapNode map) {
+  private static Shape shape(String what, Key... act) {
+    return Shape.of(what, Key.must("id", Form.ID, "its id"))
+        .plus(List.of(act))
+        .plus(List.of(Key.must("while", Form.CONDITION, "when it is forbidden")))
+        .plus(GradeReader.KEYS);
+  }
+
+  Optional<Never> read(YamlNode node, Findings findings) {
+    boolean isMoving = node.at("moving").isPresent();
+    return SHAPES.read(node, findings).flatMap(map -> never(map, isMoving));
+  }
+
+  private Optional<Never> never(MapNode map, boolean isMoving) {
     Optional<String> id = map.get("id", Scalars::id);
-    Optional<Never.Act> act =
-        map.oneOf(List.of("moving", "send"))
-            .flatMap(kind -> kind.equals("moving") ? moving(map) : sending(map));
-    Optional<When> during = map.get("while", new WhenReader(lexicon).reader());
+    Optional<Never.Act> act = isMoving ? moving(map) : sending(map);
+    Optional<When> during = map.get("while", conditions);
     Optional<Grade> grade = GradeReader.read(map);
-    if (id.isEmpty() || act.isEmpty() || during.isEmpty() || grade.isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(new Never(id.get(), act.get(), during.get(), grade.get()));
+    return All.there(id, act, during, grade)
+        ? Optional.of(
+            new Never(
+                id.orElseThrow(), act.orElseThrow(), during.orElseThrow(), grade.orElseThrow()))
+        : Optional.empty();
   }
 
   private Optional<Never.Act> moving(MapNode map) {
-    Optional<String> fitting = map.get("moving", lexicon.fitting());
-    Optional<String> toward = map.oneOf(List.of("toward")).flatMap(k -> map.word(k));
+    Optional<String> fitting = map.get("moving", scope.names().one(Named.FITTING));
+    Optional<String> toward = map.word("toward");
     return fitting.flatMap(f -> toward.map(t -> new Never.Moving(f, t.equals("open"))));
   }
 
   private Optional<Never.Act> sending(MapNode map) {
-    List<String> whoever = new ArrayList<>(lexicon.whoIds());
-    whoever.add(ANYONE);
-    Optional<String> who = map.get("send", Names.of("a watchstander or `anyone`", whoever));
-    List<String> where = new ArrayList<>(lexicon.placeIds());
-    where.addAll(ZONES);
-    Optional<List<String>> to =
-        map.oneOf(List.of("to"))
-            .flatMap(k -> map.get(k, Scalars.ids(Names.of("a place or a zone", where))));
+    Optional<String> who = map.get("send", this::who);
+    Optional<List<String>> to = map.get("to", Scalars.ids(this::placeOrZone));
     return who.flatMap(w -> to.map(t -> new Never.Sending(w, places(t))));
   }
 
-  private List<String> places(List<String> named) {
-    List<String> places = new ArrayList<>();
-    for (String name : named) {
-      if (ZONES.contains(name)) {
-        lexicon.ship().places().stream()
-            .filter(p -> p.zone().name().toLowerCase(Locale.ROOT).equals(name))
-            .map(Place::id)
-            .forEach(places::add);
-      } else {
-        places.add(name);
-      }
-    }
-    return places.stream().distinct().toList();
+  private Optional<String> who(YamlNode node, Findings findings) {
+    return node instanceof YamlNode.Scalar s && s.text().equals(ANYONE)
+        ? Optional.of(ANYONE)
+        : scope.names().one(Named.WATCHSTANDER).read(node, findings);
   }
 
-  static Optional<OutcomeRule> outcome(MapNode map) {
-    Optional<OutcomeRule.Harm> harm =
-        map.word("people").map(h -> OutcomeRule.Harm.valueOf(h.toUpperCase(Locale.ROOT)));
-    Optional<Integer> above = map.get("above", Scalars.whole(0, 100));
-    Optional<Grade> grade = GradeReader.read(map);
-    if (harm.isEmpty() || above.isEmpty() || grade.isEmpty()) {
-      return Optional.empty();
+  private Optional<String> placeOrZone(YamlNode node, Findings findings) {
+    return node instanceof YamlNode.Scalar s && PlaceReader.zone(s.text()).isPresent()
+        ? Optional.of(s.text())
+        : scope.names().one(Named.PLACE).read(node, findings);
+  }
+
+  /** Returns the places, with those of a zone for the zone, each once. */
+  private List<String> places(List<String> placesAndZones) {
+    Set<String> places = new LinkedHashSet<>();
+    for (String id : placesAndZones) {
+      Optional<Zone> zone = PlaceReader.zone(id);
+      zone.ifPresentOrElse(z -> places.addAll(placesIn(z)), () -> places.add(id));
     }
-    return Optional.of(new OutcomeRule(harm.get(), above.get(), grade.get()));
+    return new ArrayList<>(places);
+  }
+
+  private List<String> placesIn(Zone zone) {
+    return scope.ship().places().stream().filter(p -> p.zone() == zone).map(Place::id).toList();
+  }
+
+  /** Reads an outcome that costs points. */
+  static Optional<OutcomeRule> outcome(YamlNode node, Findings findings) {
+    return MapNode.of(node, OUTCOME, findings)
+        .flatMap(
+            map -> {
+              Optional<OutcomeRule.Harm> harm =
+                  map.word("people").map(w -> OutcomeRule.Harm.valueOf(w.toUpperCase(Locale.ROOT)));
+              Optional<Integer> above = map.get("above", Scalars.whole(0, MOST_PEOPLE));
+              Optional<Grade> grade = GradeReader.read(map);
+              return harm.flatMap(
+                  h -> above.flatMap(a -> grade.map(g -> new OutcomeRule(h, a, g))));
+            });
   }
 }

@@ -16,6 +16,7 @@ final class Scalars {
   private static final Pattern WHOLE = Pattern.compile("0|[1-9][0-9]{0,8}");
   private static final Pattern NUMBER =
       Pattern.compile("[+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]{1,3})?");
+  private static final Pattern LINE_END = Pattern.compile("\\s*\n\\s*");
   private static final List<String> OTHER_BOOLEANS =
       List.of("yes", "no", "on", "off", "y", "n", "1", "0");
 
@@ -74,14 +75,14 @@ final class Scalars {
     return Optional.of(List.copyOf(read));
   }
 
-  /** Returns a reader of texts for people up to a length. */
+  /** Returns a reader of texts for people up to a length; several lines become one. */
   static NodeReader<String> text(int mostChars) {
     return (node, findings) ->
         scalar(node, "a text", findings).flatMap(s -> text(s, mostChars, findings));
   }
 
   private static Optional<String> text(YamlNode.Scalar scalar, int mostChars, Findings findings) {
-    String text = scalar.text().strip();
+    String text = LINE_END.matcher(scalar.text().strip()).replaceAll(" ");
     int chars = text.codePointCount(0, text.length());
     if (text.isEmpty()) {
       findings.add(
@@ -105,8 +106,12 @@ final class Scalars {
 
   /** Returns whether a text is an id; otherwise it is reported. */
   static boolean isId(YamlNode.Scalar scalar, Findings findings) {
-    String text = scalar.text();
-    boolean isId = text.length() <= Limits.ID_CHARS && ID.matcher(text).matches();
+    return isId(scalar, scalar.text(), findings);
+  }
+
+  /** Returns whether a text, all or part of a scalar, is an id; otherwise it is reported. */
+  static boolean isId(YamlNode.Scalar scalar, String text, Findings findings) {
+    boolean isId = hasFormOfId(text);
     if (!isId) {
       String mended = asId(text);
       findings.add(
@@ -122,9 +127,14 @@ final class Scalars {
     return isId;
   }
 
+  /** Returns whether a text is an id. */
+  static boolean hasFormOfId(String text) {
+    return text.length() <= Limits.ID_CHARS && ID.matcher(text).matches();
+  }
+
   private static String asId(String text) {
     String mended = text.strip().toLowerCase(Locale.ROOT).replaceAll("[ _.]+", "-");
-    return mended.length() <= Limits.ID_CHARS && ID.matcher(mended).matches() ? mended : "";
+    return hasFormOfId(mended) ? mended : "";
   }
 
   /** Reads one id or a list of them, at least one, through a reader of one. */
@@ -201,20 +211,32 @@ final class Scalars {
       return Optional.empty();
     }
     int value = Integer.parseInt(text);
-    if (value < least || value > most) {
-      findings.add(
-          FindingId.OUT_OF_RANGE,
-          scalar.spot(),
-          Say.quoted(scalar.text()) + " is outside " + least + " to " + most,
-          "");
-      return Optional.empty();
-    }
-    return Optional.of(value);
+    return isInside(value, least, most, scalar, findings) ? Optional.of(value) : Optional.empty();
   }
 
   /** Reads a bare number; an exponent may follow. */
   static Optional<Double> number(YamlNode node, Findings findings) {
     return scalar(node, "a number", findings).flatMap(s -> number(s, findings));
+  }
+
+  /** Returns a reader of bare numbers between two ends. */
+  static NodeReader<Double> number(int least, int most) {
+    return (node, findings) ->
+        scalar(node, "a number", findings)
+            .flatMap(s -> number(s, findings).filter(v -> isInside(v, least, most, s, findings)));
+  }
+
+  private static boolean isInside(
+      double value, int least, int most, YamlNode.Scalar scalar, Findings findings) {
+    boolean isInside = value >= least && value <= most;
+    if (!isInside) {
+      findings.add(
+          FindingId.OUT_OF_RANGE,
+          scalar.spot(),
+          Say.quoted(scalar.text()) + " is outside " + least + " to " + most,
+          "");
+    }
+    return isInside;
   }
 
   private static Optional<Double> number(YamlNode.Scalar scalar, Findings findings) {

@@ -3,160 +3,133 @@ package handwheel.reader;
 import handwheel.casualty.Casualty;
 import handwheel.casualty.Phase;
 import handwheel.casualty.Step;
-import handwheel.casualty.Window;
+import handwheel.casualty.StepTest;
+import handwheel.casualty.Variation;
 import handwheel.diagnostics.SourceSpot;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
+import java.util.Locale;
 
-/** What can be seen to be wrong with a whole script without running it. */
+/** Checks what no single part of a script shows. */
 final class ScriptChecks {
-  private final Casualty casualty;
+  private static final int ALL_POINTS = 100;
+  private static final int SHORTEST_WORD = 3;
+
   private final MapNode map;
+  private final Names names;
   private final Findings findings;
 
-  ScriptChecks(Casualty casualty, MapNode map, Findings findings) {
-    this.casualty = casualty;
+  ScriptChecks(MapNode map, Names names) {
     this.map = map;
-    this.findings = findings;
+    this.names = names;
+    this.findings = map.findings();
   }
 
-  void run() {
-    if (findings.lost() == 0) {
-      points();
-      phases();
-      cycle();
-      windows();
-      cautions();
-      title();
+  /** Checks how the phases hang together, if all of them could be read. */
+  void phases(List<Phase> phases, boolean isWhole) {
+    if (isWhole && !phases.isEmpty()) {
+      new PhaseChecks(phases, names, findings).check(spot("phases"));
+    }
+    if (isWhole && phases.isEmpty() && map.has("phases")) {
+      findings.add(FindingId.EMPTY_LIST, spot("phases"), "there are no phases", "Write one.");
+      findings.lose();
     }
   }
 
-  private SourceSpot at(String key) {
-    return map.node(key).map(YamlNode::spot).orElse(map.spot());
-  }
-
-  private void points() {
-    int sum = casualty.response().stream().mapToInt(s -> s.grade().points()).sum();
-    if (sum != 100) {
+  /** Checks the steps against each other. */
+  void steps(List<Step> steps, boolean isWhole) {
+    if (steps.stream().map(Step::id).distinct().count() == steps.size()) {
+      AfterCycles.report(steps, findings);
+    }
+    int sum = steps.stream().mapToInt(s -> s.grade().points()).sum();
+    if (isWhole && map.has("response") && sum != ALL_POINTS) {
       findings.add(
           FindingId.POINTS_SUM,
-          at("response"),
-          "the points of the response add up to " + sum,
-          "They must be 100.");
+          spot("response"),
+          "the points of the response add up to " + sum + "; they must make " + ALL_POINTS,
+          "Change the points of the steps.");
     }
   }
 
-  private void phases() {
-    TreeSet<String> reached = new TreeSet<>();
-    reach(casualty.phases().get(0).id(), reached);
-    for (Phase p : casualty.phases()) {
-      if (!reached.contains(p.id())) {
+  /** Checks the script as a whole. */
+  void whole(Casualty casualty, AmountReader amounts) {
+    title(casualty);
+    cautions(casualty);
+    reports(casualty);
+    for (Variation variation : casualty.vary()) {
+      if (findings.lost() == 0 && !amounts.isUsed(variation.name())) {
         findings.add(
-            FindingId.UNREACHABLE_PHASE,
-            spotOf("phases", p.id()),
-            "no way leads to phase `" + p.id() + "`",
-            "Name it in the `next` of another phase, or leave it out.");
-      }
-      if (!p.isEnd() && p.next().isEmpty()) {
-        findings.add(
-            FindingId.DEAD_END,
-            spotOf("phases", p.id()),
-            "no way leads out of phase `" + p.id() + "`",
-            "Give it a `next`, or `end: true`.");
+            FindingId.UNUSED_VARIATION,
+            names.spot(Named.VARIATION, variation.name()),
+            Say.quoted(variation.name()) + " is drawn and used nowhere",
+            "Write `vary " + variation.name() + "` where its figure belongs, or take it out.");
       }
     }
-    if (casualty.phases().stream().noneMatch(Phase::isEnd)) {
+    if (!map.has("witness")) {
       findings.add(
-          FindingId.NO_END, at("phases"), "no phase ends the drill", "Give one `end: true`.");
+          FindingId.NO_WITNESS,
+          map.spot(),
+          "no witness proves that the script can be done right",
+          "Add `witness:`; without it the script cannot be run as scored.");
     }
   }
 
-  private void reach(String id, Set<String> reached) {
-    if (reached.add(id)) {
-      casualty.phase(id).ifPresent(p -> p.next().forEach(t -> reach(t.to(), reached)));
-    }
-  }
-
-  private SourceSpot spotOf(String list, String id) {
-    return map.node(list).map(YamlNode::items).orElse(List.of()).stream()
-        .filter(n -> n.scalarAt("id").filter(s -> s.text().equals(id)).isPresent())
-        .map(YamlNode::spot)
+  private void title(Casualty casualty) {
+    List<String> said = List.of(casualty.title().toLowerCase(Locale.ROOT).split("[^\\p{L}]+"));
+    Arrays.stream(casualty.family().split("-"))
+        .filter(word -> word.length() >= SHORTEST_WORD)
+        .filter(word -> said.stream().anyMatch(s -> isSame(s, word)))
         .findFirst()
-        .orElse(at(list));
+        .ifPresent(
+            word ->
+                findings.add(
+                    FindingId.TITLE_GIVES_AWAY,
+                    spot("title"),
+                    "the title says " + Say.quoted(word) + ", a word of the casualty's family",
+                    "Say what the trainee knows before it strikes."));
   }
 
-  private void cycle() {
-    for (Step s : casualty.response()) {
-      Optional<List<String>> circle = back(s.id(), s.id(), List.of(s.id()));
-      if (circle.isPresent()) {
-        findings.add(
-            FindingId.PRECEDENCE_CYCLE,
-            s.grade().spot(),
-            "steps come before each other in a circle: " + String.join(" after ", circle.get()),
-            "Take one `after` away.");
-        return;
-      }
-    }
+  /** A longer word counts with its endings: leak, leaks, leaking. */
+  private static boolean isSame(String said, String word) {
+    return said.equals(word) || (word.length() > SHORTEST_WORD && said.startsWith(word));
   }
 
-  private Optional<List<String>> back(String from, String goal, List<String> way) {
-    for (String before : casualty.step(from).map(s -> s.after().keySet()).orElseThrow()) {
-      List<String> longer = new ArrayList<>(way);
-      longer.add(before);
-      if (before.equals(goal)) {
-        return Optional.of(longer);
-      }
-      if (!way.contains(before)) {
-        Optional<List<String>> found = back(before, goal, longer);
-        if (found.isPresent()) {
-          return found;
-        }
-      }
-    }
-    return Optional.empty();
-  }
-
-  private void windows() {
-    for (Step s : casualty.response()) {
-      for (Optional<Window> w : List.of(s.within(), s.done())) {
-        if (w.isPresent() && w.get().ticks() > casualty.limitTicks()) {
-          findings.add(
-              FindingId.WINDOW_TOO_LONG,
-              s.grade().spot(),
-              "step `" + s.id() + "` allows more time than the drill lasts",
-              "Shorten it, or lengthen `limit`.");
-        }
-      }
-    }
-  }
-
-  private void cautions() {
-    boolean isCritical =
-        casualty.response().stream().anyMatch(s -> s.grade().isCritical())
-            || casualty.nevers().stream().anyMatch(n -> n.grade().isCritical());
-    if (isCritical && casualty.cautions().isEmpty()) {
+  private void cautions(Casualty casualty) {
+    boolean isListed = map.node("cautions").filter(n -> !n.items().isEmpty()).isPresent();
+    List<Step> critical = casualty.response().stream().filter(s -> s.grade().isCritical()).toList();
+    if (!isListed && !critical.isEmpty()) {
       findings.add(
           FindingId.NO_CAUTION,
-          map.spot(),
-          "the script has critical acts and no caution",
-          "Say in `cautions` what can hurt people here, before anybody acts.");
+          critical.get(0).grade().spot(),
+          "step " + Say.quoted(critical.get(0).id()) + " is critical and the script has no caution",
+          "Add `cautions:` with the hazards of this casualty.");
     }
   }
 
-  private void title() {
-    for (String word : casualty.family().split("-", -1)) {
-      boolean isTold =
-          word.length() > 3 && casualty.title().toLowerCase(java.util.Locale.ROOT).contains(word);
-      if (isTold) {
+  private void reports(Casualty casualty) {
+    List<String> graded =
+        casualty.response().stream()
+            .map(Step::test)
+            .filter(StepTest.Reported.class::isInstance)
+            .map(t -> ((StepTest.Reported) t).message())
+            .toList();
+    for (String report : names.ids(Named.REPORT)) {
+      boolean isInResponse =
+          map.node("response").stream()
+              .flatMap(n -> n.items().stream())
+              .flatMap(n -> n.scalarAt("report").stream())
+              .anyMatch(s -> s.text().equals(report));
+      if (!isInResponse) {
         findings.add(
-            FindingId.TITLE_TELLS,
-            at("title"),
-            "the title says `" + word + "`, which gives the answer away",
-            "Write what is noticed first, not what it is.");
+            FindingId.REPORT_NOT_GRADED,
+            names.spot(Named.REPORT, report),
+            "a phase waits for report " + Say.quoted(report) + "; no step asks for it",
+            Say.offer(report, graded));
       }
     }
+  }
+
+  private SourceSpot spot(String key) {
+    return map.node(key).map(YamlNode::spot).orElse(map.spot());
   }
 }

@@ -1,34 +1,46 @@
 package handwheel.reader;
 
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.SortedMap;
 
-/** SHA-256 over files, each with its name and length before it. */
+/** Hashes by which a run names the files it was made from. */
 final class Sha256 {
-  private final MessageDigest digest;
+  private Sha256() {}
 
-  Sha256() {
-    try {
-      digest = MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256", e);
-    }
+  /** Returns the SHA-256 of bytes, lower-case hex. */
+  static String of(byte[] bytes) {
+    return HexFormat.of().formatHex(digest().digest(bytes));
   }
 
-  void file(String name, byte[] bytes) {
-    digest.update((name + "\n" + bytes.length + "\n").getBytes(StandardCharsets.UTF_8));
-    digest.update(bytes);
-  }
-
-  String hex() {
+  /**
+   * Returns the SHA-256 over several files in the order of their names: for each the length of its
+   * name in bytes (4 bytes, highest first), the name in UTF-8, the length of its content (4 bytes),
+   * the content.
+   */
+  static String of(SortedMap<String, byte[]> files) {
+    MessageDigest digest = digest();
+    files.forEach(
+        (name, content) -> {
+          add(digest, name.getBytes(StandardCharsets.UTF_8));
+          add(digest, content);
+        });
     return HexFormat.of().formatHex(digest.digest());
   }
 
-  static String of(byte[] bytes) {
-    Sha256 one = new Sha256();
-    one.digest.update(bytes);
-    return one.hex();
+  private static void add(MessageDigest digest, byte[] part) {
+    digest.update(ByteBuffer.allocate(Integer.BYTES).putInt(part.length).array());
+    digest.update(part);
+  }
+
+  private static MessageDigest digest() {
+    try {
+      return MessageDigest.getInstance("SHA-256");
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
   }
 }

@@ -1,232 +1,117 @@
 package handwheel.reader;
 
-import handwheel.diagnostics.SourceSpot;
 import handwheel.plant.PlantNumbers;
-import handwheel.plant.Port;
-import handwheel.plant.Zone;
-import handwheel.ship.Condition;
-import handwheel.ship.Fitting;
-import handwheel.ship.Gauge;
-import handwheel.ship.Place;
+import handwheel.plant.StateNames;
 import handwheel.ship.Ship;
 import handwheel.ship.StandingAct;
-import handwheel.ship.Watchstander;
-import handwheel.ship.Way;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
-/** Reads a ship from her folder: {@code ship.yaml} and the files it names. */
+/** Reads a ship: her own file, the sizes of her plant and her initial conditions. */
 public final class ShipReader {
-  /** Name of the file that describes the ship. */
-  public static final String FILE = "ship.yaml";
-
-  private static final List<String> ZONES =
-      Arrays.stream(Zone.values()).map(z -> z.name().toLowerCase(Locale.ROOT)).toList();
-  private static final List<String> PORTS = Arrays.stream(Port.values()).map(Port::id).toList();
-
   private static final Shape PLANT =
       Shape.of(
           "the plant",
-          Key.must("design", Form.WORD, "what kind of plant").with(List.of("two-furnace")),
-          Key.must("numbers", Form.FILE, "the file of its sizes"));
+          Key.must("design", Form.WORD, "the design").with(List.of("two-furnace")),
+          Key.must("numbers", Form.FILE, "the file with its sizes"));
 
-  private static final Shape PLACE =
-      Shape.of(
-          "a place",
-          Key.must("id", Form.ID, "its id"),
-          Key.must("name", Form.TEXT, "what people call it"),
-          Key.must("zone", Form.WORD, "whose air is breathed there").with(ZONES),
-          Key.must("height", Form.QUANTITY, "height above the floor plates"),
-          Key.may("near", Form.IDS, "places whose jet reaches it"),
-          Key.may("leak", Form.DOTTED_ID, "the plant's hole if something can break there"));
-
-  private static final Shape WAY =
-      Shape.of(
-          "a way",
-          Key.must("from", Form.ID, "one end"),
-          Key.must("to", Form.ID, "the other end"),
-          Key.must("flat", Form.QUANTITY, "level length"),
-          Key.may("ladder", Form.QUANTITY, "length along the ladder"));
-
-  private static final Shape CONDITION =
-      Shape.of(
-          "a condition",
-          Key.must("id", Form.ID, "its id"),
-          Key.must("file", Form.FILE, "its file"));
-
-  private static final Shape SHIP =
+  static final Shape SHAPE =
       Shape.of(
           "a ship",
-          Header.key(),
-          Key.must("id", Form.ID, "her id"),
+          Header.key("ship"),
+          Key.must("id", Form.ID, "the ship's id"),
           Key.must("name", Form.TEXT, "her name"),
           Key.must("plant", Form.MAPPING, "her plant").with(PLANT),
-          Key.must("places", Form.LIST, "where people can stand").with(PLACE),
-          Key.must("ways", Form.LIST, "how they get about").with(WAY),
-          Key.must("fittings", Form.LIST, "what can be worked").with(FittingReader.FITTING),
-          Key.must("gauges", Form.LIST, "what can be read").with(CrewPartsReader.GAUGE),
-          Key.must("watch", Form.LIST, "who is on watch").with(CrewPartsReader.WATCHSTANDER),
-          Key.may("standing", Form.LIST, "what drilled men do").with(CrewPartsReader.STANDING),
-          Key.must("conditions", Form.LIST, "initial conditions").with(CONDITION));
+          Key.must("places", Form.LIST, "the places people can stand at").with(PlaceReader.SHAPE),
+          Key.must("ways", Form.LIST, "the ways between them").with(PlaceReader.WAY),
+          Key.must("fittings", Form.LIST, "what can be worked").with(FittingReader.SHAPE),
+          Key.must("gauges", Form.LIST, "what can be read").with(GaugeReader.SHAPE),
+          Key.must("watch", Form.LIST, "the people in roster order").with(WatchReader.SHAPE),
+          Key.may("standing", Form.LIST, "what drilled people do unordered")
+              .with(WatchReader.STANDING),
+          Key.must("conditions", Form.LIST, "the initial conditions").with(ConditionFile.ENTRY));
 
-  private final ShipFiles files;
+  private final Folder folder;
+  private final StateNames states;
   private final Findings findings = new Findings();
-  private final Sha256 sha256 = new Sha256();
+  private final Names names = new Names();
 
-  private ShipReader(ShipFiles files) {
-    this.files = files;
+  private ShipReader(Folder folder, StateNames states) {
+    this.folder = folder;
+    this.states = states;
   }
 
   /**
    * Reads a ship.
    *
-   * @param files her folder
-   * @return the ship, if no part of her is missing, and everything that is wrong
+   * @param files the files of her folder
+   * @return the ship if every part could be read, and everything that was found
    */
   public static Read<Ship> read(ShipFiles files) {
-    ShipReader reader = new ShipReader(files);
-    if (files.read(FILE).isEmpty()) {
-      reader.findings.add(
-          FindingId.MISSING_FILE,
-          SourceSpot.wholeFile(FILE),
-          "there is no ship here: the file is missing",
-          "A ship is a folder under `ships` with a " + FILE + " in it.");
-    }
+    return read(files, StateNames.ofPlant());
+  }
+
+  /** Reads a ship whose plant has these states. */
+  static Read<Ship> read(ShipFiles files, StateNames states) {
+    ShipReader reader = new ShipReader(new Folder(files), states);
+    Findings findings = reader.findings;
     Optional<Ship> ship =
         reader
-            .tree(FILE)
-            .flatMap(n -> MapNode.of(n, SHIP, reader.findings))
-            .flatMap(reader::ship)
-            .filter(s -> reader.findings.lost() == 0);
-    return new Read<>(ship, reader.findings.byPlace());
+            .folder
+            .ship(findings)
+            .flatMap(
+                root -> Header.root(root, SHAPE, "ship", findings).map(m -> reader.ship(root, m)));
+    return Read.of(ship, findings);
   }
 
-  private Optional<YamlNode> tree(String file) {
-    Optional<byte[]> bytes = files.read(file);
-    bytes.ifPresent(b -> sha256.file(file, b));
-    return bytes.flatMap(b -> YamlText.compose(file, b, findings));
-  }
-
-  private Optional<Ship> ship(MapNode map) {
-    Header.check(map, "ship");
-    for (String list : List.of("places", "fittings", "gauges", "watch", "conditions")) {
-      Names.distinct(map, list, "id");
-    }
-    List<String> placeIds = Names.declared(map, "places", "id");
-    Optional<String> id = map.get("id", Scalars::id);
-    Optional<String> name = map.get("name", Scalars.text(Limits.NAME_CHARS));
-    Optional<PlantNumbers> numbers = map.get("plant", MapNode.reader(PLANT, this::numbers));
-    List<Place> places =
-        map.list("places", Limits.SHIP_ITEMS, MapNode.reader(PLACE, m -> place(m, placeIds)));
-    List<Way> ways =
-        map.list("ways", Limits.SHIP_ITEMS, MapNode.reader(WAY, m -> way(m, placeIds)));
-    FittingReader fitting = new FittingReader(placeIds);
-    List<Fitting> fittings =
-        map.list(
-            "fittings", Limits.SHIP_ITEMS, MapNode.reader(FittingReader.FITTING, fitting::read));
-    CrewPartsReader crew = new CrewPartsReader(placeIds, Names.declared(map, "gauges", "id"));
-    List<Gauge> gauges = crew.gauges(map);
-    List<Watchstander> watch = crew.watch(map);
-    List<Condition> conditions =
-        map.list("conditions", Limits.SCRIPT_ITEMS, MapNode.reader(CONDITION, this::condition));
-    if (id.isEmpty() || name.isEmpty() || numbers.isEmpty() || !hasSupervisor(map, watch)) {
-      return Optional.empty();
-    }
-    Ship bare =
+  private Ship ship(YamlNode root, MapNode map) {
+    gatherNames(root);
+    PlaceReader places = new PlaceReader(names);
+    Ship ship =
         new Ship(
-            id.get(),
-            name.get(),
+            map.get("id", Scalars::id).orElse(""),
+            map.get("name", Scalars.text(Limits.NAME_CHARS)).orElse(""),
             "",
-            numbers.get(),
-            places,
-            ways,
-            fittings,
-            gauges,
-            watch,
+            map.get("plant", MapNode.reader(PLANT, this::numbers)).orElseGet(PlantNumbers::usual),
+            map.list("places", Limits.SHIP_ITEMS, places::place),
+            map.list("ways", Limits.SHIP_ITEMS, places::way),
+            map.list("fittings", Limits.SHIP_ITEMS, new FittingReader(names)::read),
+            map.list("gauges", Limits.SHIP_ITEMS, new GaugeReader(names)::read),
+            map.list("watch", Limits.SHIP_ITEMS, new WatchReader(names)::read),
             List.of(),
-            conditions);
-    return Optional.of(with(bare, crew.standing(map, bare)));
+            map.list("conditions", Limits.SHIP_ITEMS, new ConditionFile(folder, states)::read));
+    if (findings.lost() == 0) {
+      new ShipChecks(map, names).check(ship);
+    }
+    StandingReader standing = new StandingReader(ship, names, findings.lost() == 0);
+    return complete(ship, map.list("standing", Limits.SHIP_ITEMS, standing::read));
   }
 
-  private Ship with(Ship s, List<StandingAct> standing) {
+  private Ship complete(Ship ship, List<StandingAct> standing) {
     return new Ship(
-        s.id(),
-        s.name(),
-        sha256.hex(),
-        s.numbers(),
-        s.places(),
-        s.ways(),
-        s.fittings(),
-        s.gauges(),
-        s.watch(),
+        ship.id(),
+        ship.name(),
+        folder.sha256(),
+        ship.numbers(),
+        ship.places(),
+        ship.ways(),
+        ship.fittings(),
+        ship.gauges(),
+        ship.watch(),
         standing,
-        s.conditions());
+        ship.conditions());
   }
 
-  private boolean hasSupervisor(MapNode map, List<Watchstander> watch) {
-    boolean isThere = watch.stream().anyMatch(w -> w.id().equals(Ship.SUPERVISOR));
-    if (!isThere) {
-      findings.add(
-          FindingId.UNKNOWN_NAME,
-          map.spot(),
-          "no `" + Ship.SUPERVISOR + "` is on watch",
-          "The trainee is the watchstander with that id.");
-    }
-    return isThere;
+  private Optional<PlantNumbers> numbers(MapNode plant) {
+    plant.word("design");
+    return plant.get("numbers", folder::named).flatMap(node -> NumbersFile.read(node, findings));
   }
 
-  private Optional<PlantNumbers> numbers(MapNode map) {
-    map.word("design");
-    return file(map, "numbers")
-        .flatMap(this::tree)
-        .flatMap(n -> new PlantFileReader(findings).read(n));
-  }
-
-  private Optional<String> file(MapNode map, String key) {
-    Optional<YamlNode.Scalar> name = map.get(key, (n, f) -> Scalars.scalar(n, "a file name", f));
-    if (name.isPresent() && files.read(name.get().text()).isEmpty()) {
-      findings.add(
-          FindingId.MISSING_FILE,
-          name.get().spot(),
-          "the ship's folder has no file " + Say.quoted(name.get().text()),
-          "Name a file beside " + FILE + ".");
-      findings.lose();
-      return Optional.empty();
-    }
-    return name.map(YamlNode.Scalar::text);
-  }
-
-  private Optional<Place> place(MapNode map, List<String> places) {
-    Optional<String> id = map.get("id", Scalars::id);
-    Optional<String> name = map.get("name", Scalars.text(Limits.NAME_CHARS));
-    Optional<Zone> zone = map.word("zone").map(z -> Zone.valueOf(z.toUpperCase(Locale.ROOT)));
-    Optional<Double> heightM = map.get("height", Measures.si(Wanted.LENGTH, -50, 50));
-    List<String> near = map.get("near", Scalars.ids(Names.of("a place", places))).orElse(List.of());
-    Optional<Port> leak =
-        map.get("leak", Names.of("a port of the plant", PORTS)).flatMap(Port::ofId);
-    if (id.isEmpty() || name.isEmpty() || zone.isEmpty() || heightM.isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(new Place(id.get(), name.get(), zone.get(), heightM.get(), near, leak));
-  }
-
-  private Optional<Way> way(MapNode map, List<String> places) {
-    NodeReader<String> place = Names.of("a place", places);
-    Optional<String> from = map.get("from", place);
-    Optional<String> to = map.get("to", place);
-    Optional<Double> flatM = map.get("flat", Measures.si(Wanted.LENGTH, 0, 500));
-    double ladderM = map.get("ladder", Measures.si(Wanted.LENGTH, 0, 100)).orElse(0.0);
-    if (from.isEmpty() || to.isEmpty() || flatM.isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(new Way(from.get(), to.get(), flatM.get(), ladderM));
-  }
-
-  private Optional<Condition> condition(MapNode map) {
-    Optional<String> id = map.get("id", Scalars::id);
-    Optional<YamlNode> tree = file(map, "file").flatMap(this::tree);
-    return id.flatMap(i -> tree.flatMap(t -> new ConditionFileReader(findings).read(t, i)));
+  private void gatherNames(YamlNode root) {
+    names.declareAll(Named.PLACE, root.at("places"), findings);
+    names.declareAll(Named.FITTING, root.at("fittings"), findings);
+    names.declareAll(Named.GAUGE, root.at("gauges"), findings);
+    names.declareAll(Named.WATCHSTANDER, root.at("watch"), findings);
+    names.declareAll(Named.CONDITION, root.at("conditions"), findings);
   }
 }

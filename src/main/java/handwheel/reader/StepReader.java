@@ -1,120 +1,121 @@
 package handwheel.reader;
 
-import handwheel.casualty.Bound;
 import handwheel.casualty.Grade;
 import handwheel.casualty.Step;
 import handwheel.casualty.StepTest;
 import handwheel.casualty.Window;
-import handwheel.ship.Gauge;
-import handwheel.units.Measure;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
-/** Reads the graded steps. */
+/** Reads the graded steps of the response. */
 final class StepReader {
-  private static final List<String> TESTS = List.of("order", "fitting", "read", "report", "muster");
+  private static final List<String> SIDES = List.of("local", "remote");
 
-  private final Lexicon lexicon;
+  private static final List<Key> KEYS =
+      List.of(
+          Key.may("within", Form.WINDOW, "how soon it must be done"),
+          Key.may("done", Form.WINDOW, "how soon its effect must be complete"),
+          Key.may("place", Form.WORD, "where it is best done").with(SIDES),
+          Key.may("after", Form.NAMED, "the steps that come before it, each with its trade rule"));
 
-  StepReader(Lexicon lexicon) {
-    this.lexicon = lexicon;
+  static final OneShapeOf SHAPES =
+      OneShapeOf.of(
+          "a step",
+          List.of("order", "fitting", "read", "report", "muster"),
+          shape(
+              "a step that is an order", Key.must("order", Form.ORDER, "the order that is given")),
+          shape(
+              "a step on fittings",
+              Key.must("fitting", Form.IDS, "the fittings"),
+              Key.must("is", Form.WORD, "the state they are brought to")
+                  .with(StepTestReader.STATES)),
+          shape(
+              "a step that is a reading",
+              Key.must("read", Form.ID, "the gauge that is read"),
+              Key.may("below", Form.QUANTITY, "it must show less"),
+              Key.may("above", Form.QUANTITY, "it must show more")),
+          shape(
+              "a step that is a report",
+              Key.must("report", Form.ID, "the report that is passed"),
+              Key.must("to", Form.ID, "who is told")),
+          shape(
+              "a step that is a head count",
+              Key.must("muster", Form.WORD, "`counted`").with(List.of("counted"))));
+
+  private final Scope scope;
+  private final StepTestReader tests;
+
+  StepReader(Scope scope) {
+    this.scope = scope;
+    this.tests = new StepTestReader(scope);
   }
 
-  /** The keys of a step. */
-  static final Shape STEP =
-      Shape.of(
-              "a step",
-              Key.must("id", Form.ID, "its id"),
-              Key.may("order", Form.ORDER, "an order that is given"),
-              Key.may("fitting", Form.IDS, "fittings brought to a state"),
-              Key.may("is", Form.WORD, "open or shut").with(List.of("open", "shut")),
-              Key.may("read", Form.ID, "a gauge that is read"),
-              Key.may("below", Form.QUANTITY, "what it must show"),
-              Key.may("above", Form.QUANTITY, "what it must show"),
-              Key.may("report", Form.ID, "a report that is passed"),
-              Key.may("to", Form.ID, "to whom"),
-              Key.may("muster", Form.WORD, "the head count").with(List.of("counted")),
-              Key.may("within", Form.WINDOW, "how soon it must be begun"),
-              Key.may("done", Form.WINDOW, "how soon its effect must be complete"),
-              Key.may("place", Form.WORD, "where it is best done").with(List.of("local", "remote")),
-              Key.may("after", Form.NAMED, "steps that come before, each with its rule"))
-          .plus(GradeReader.KEYS);
+  private static Shape shape(String what, Key... test) {
+    return Shape.of(what, Key.must("id", Form.ID, "its id"))
+        .plus(List.of(test))
+        .plus(KEYS)
+        .plus(GradeReader.KEYS);
+  }
 
-  Optional<Step> read(MapNode map) {
+  Optional<Step> read(YamlNode node, Findings findings) {
+    Optional<MapNode> map = SHAPES.read(node, findings);
+    Optional<String> kind =
+        SHAPES.byKey().keySet().stream().filter(k -> node.at(k).isPresent()).findFirst();
+    return map.flatMap(m -> kind.flatMap(k -> step(k, m)));
+  }
+
+  private Optional<Step> step(String kind, MapNode map) {
     Optional<String> id = map.get("id", Scalars::id);
-    Optional<StepTest> test = map.oneOf(TESTS).flatMap(kind -> test(kind, map));
-    Optional<Window> within = map.get("within", this::window);
-    Optional<Window> done = map.get("done", this::window);
     Optional<Step.Side> place =
-        map.word("place").map(p -> Step.Side.valueOf(p.toUpperCase(Locale.ROOT)));
-    SortedMap<String, String> after = map.get("after", this::after).orElse(new TreeMap<>());
+        map.word("place").map(w -> Step.Side.valueOf(w.toUpperCase(Locale.ROOT)));
+    Optional<StepTest> test = tests.read(kind, map, place);
+    Optional<Window> within = map.get("within", new WindowReader(scope));
+    Optional<Window> done = map.get("done", new WindowReader(scope));
+    SortedMap<String, String> after = map.get("after", this::after).orElseGet(TreeMap::new);
     Optional<Grade> grade = GradeReader.read(map);
-    if (id.isEmpty() || test.isEmpty() || grade.isEmpty()) {
-      return Optional.empty();
+    checkOrder(map, within, done);
+    return All.there(id, test, grade)
+        ? Optional.of(
+            new Step(
+                id.orElseThrow(),
+                test.orElseThrow(),
+                within,
+                done,
+                place,
+                after,
+                grade.orElseThrow()))
+        : Optional.empty();
+  }
+
+  private static void checkOrder(MapNode map, Optional<Window> within, Optional<Window> done) {
+    boolean isSwapped =
+        within
+            .flatMap(w -> done.filter(d -> d.cue().equals(w.cue()) && d.ticks() < w.ticks()))
+            .isPresent();
+    if (isSwapped) {
+      map.findings()
+          .add(
+              FindingId.DONE_BEFORE_WITHIN,
+              map.node("done").map(YamlNode::spot).orElse(map.spot()),
+              "the effect is due (`done`) before the act (`within`)",
+              "`done` is the later of the two.");
     }
-    return Optional.of(new Step(id.get(), test.get(), within, done, place, after, grade.get()));
-  }
-
-  private Optional<StepTest> test(String kind, MapNode map) {
-    return switch (kind) {
-      case "order" ->
-          map.get("order", Orders.of(lexicon.ship(), lexicon.messages()))
-              .map(o -> new StepTest.Ordered(o.text()));
-      case "fitting" -> {
-        Optional<List<String>> fittings = map.get("fitting", Scalars.ids(lexicon.fitting()));
-        Optional<String> is = map.oneOf(List.of("is")).flatMap(k -> map.word(k));
-        yield fittings.flatMap(f -> is.map(w -> new StepTest.FittingIs(f, w.equals("open"))));
-      }
-      case "read" -> proof(map);
-      case "report" -> {
-        Optional<String> message = map.get("report", lexicon.message());
-        Optional<String> to = map.oneOf(List.of("to")).flatMap(k -> map.get(k, lexicon.who()));
-        yield message.flatMap(m -> to.map(t -> new StepTest.Reported(m, t)));
-      }
-      default -> map.word("muster").map(m -> new StepTest.Mustered());
-    };
-  }
-
-  private Optional<StepTest> proof(MapNode map) {
-    Optional<Gauge> gauge = map.get("read", lexicon.gauge()).flatMap(lexicon.ship()::gauge);
-    Optional<String> side = map.oneOf(List.of("below", "above"));
-    if (gauge.isEmpty() || side.isEmpty()) {
-      return Optional.empty();
-    }
-    Gauge g = gauge.get();
-    Optional<Measure> at =
-        map.get(side.get(), Measures.measure(Wanted.of(g.of()))).map(m -> asShown(m, g));
-    return at.map(
-        m ->
-            new StepTest.ReadProof(
-                g.id(), new Bound(side.get().equals("below"), m.si()), m.unit()));
-  }
-
-  /** Converts a figure to the unit of the gauge it is read from. */
-  private static Measure asShown(Measure figure, Gauge gauge) {
-    double si = gauge.of().si(figure).orElseThrow();
-    return new Measure(gauge.of().in(gauge.unit(), si), gauge.unit());
-  }
-
-  private Optional<Window> window(YamlNode node, Findings findings) {
-    return Windows.read(node, lexicon.cues(), findings);
   }
 
   private Optional<SortedMap<String, String>> after(YamlNode node, Findings findings) {
     if (!(node instanceof YamlNode.Mapping mapping)) {
-      Scalars.wrongForm(node, "a mapping of steps and rules", findings);
+      Scalars.wrongForm(node, "a mapping such as `{fires-out: O2}`", findings);
       return Optional.empty();
     }
     SortedMap<String, String> after = new TreeMap<>();
-    for (YamlNode.Entry e : mapping.entries()) {
-      Optional<String> step =
-          Names.of("a step of the response", lexicon.steps()).read(e.key(), findings);
-      Optional<String> rule = GradeReader.rule(e.value(), findings);
-      if (step.isPresent() && rule.isPresent()) {
-        after.put(step.get(), rule.get());
+    for (YamlNode.Entry entry : mapping.entries()) {
+      Optional<String> step = scope.names().one(Named.STEP).read(entry.key(), findings);
+      Optional<String> rule = GradeReader.rule(entry.value(), findings);
+      if (All.there(step, rule)) {
+        after.put(step.orElseThrow(), rule.orElseThrow());
       } else {
         findings.lose();
       }

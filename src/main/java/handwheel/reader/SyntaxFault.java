@@ -32,13 +32,16 @@ final class SyntaxFault {
    *
    * @param fault what SnakeYAML says
    * @param bracket where the innermost bracket or brace still open stands
+   * @param quote the text just before, if it is quoted and has several lines
    */
-  void report(MarkedYAMLException fault, Optional<SourceSpot> bracket) {
+  void report(MarkedYAMLException fault, Optional<SourceSpot> bracket, Optional<LongQuote> quote) {
     String problem = fault.getProblem();
     String context = fault.getContext() == null ? "" : fault.getContext();
     SourceSpot at = spot(fault.getProblemMark());
     SourceSpot from = fault.getContextMark() == null ? at : spot(fault.getContextMark());
-    if (problem.contains("values are not allowed here")) {
+    if (quote.filter(q -> q.endLine() == at.line()).isPresent()) {
+      openQuote(quote.get().spot(), "is closed only in line " + at.line());
+    } else if (problem.contains("values are not allowed here")) {
       unexpectedColon(at);
     } else if (context.contains("simple key")) {
       noColon(from);
@@ -69,6 +72,9 @@ final class SyntaxFault {
   }
 
   private void curlyQuote(SourceSpot at, String line) {
+    if (findings.has(FindingId.CURLY_QUOTE, at.line())) {
+      return;
+    }
     findings.add(
         FindingId.CURLY_QUOTE,
         at,
@@ -147,14 +153,19 @@ final class SyntaxFault {
     }
   }
 
+  private void openQuote(SourceSpot at, String how) {
+    findings.add(
+        FindingId.OPEN_QUOTE, at, "a quote opens here and " + how, "Close it in the same line.");
+  }
+
   private void indent(SourceSpot at, String message) {
     int above = lastLine(at.line() - 1);
     String mend =
-        "It starts behind "
+        "Blanks before it: "
             + indent(source.line(at.line()))
-            + " blanks, the line above ("
+            + "; before line "
             + above
-            + ") behind "
+            + ": "
             + indent(source.line(above))
             + ". Keys that belong together start in one column.";
     findings.add(FindingId.INDENT, at, message, mend);
@@ -162,11 +173,7 @@ final class SyntaxFault {
 
   private void inScalar(String problem, String context, SourceSpot from, SourceSpot at) {
     if (context.contains("quoted scalar") && problem.startsWith("found unexpected")) {
-      findings.add(
-          FindingId.OPEN_QUOTE,
-          from,
-          "a quote opens here and is not closed",
-          "Close it in the same line.");
+      openQuote(from, "is not closed");
     } else if (context.contains("double-quoted")) {
       findings.add(
           FindingId.ESCAPE,
@@ -235,4 +242,10 @@ final class SyntaxFault {
   private SourceSpot spot(Mark mark) {
     return YamlText.spot(file, mark);
   }
+
+  /**
+   * A quoted text of several lines; often its first quote was never closed and ends at the next one
+   * that opens.
+   */
+  record LongQuote(SourceSpot spot, int endLine) {}
 }

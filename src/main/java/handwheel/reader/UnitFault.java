@@ -13,8 +13,6 @@ final class UnitFault {
   /** What people write, and what is meant. Words they are read by nowhere else. */
   private static final Map<String, String> OTHER_NAMES = otherNames();
 
-  private static final int FEW = 10;
-
   private final YamlNode.Scalar scalar;
   private final Wanted wanted;
   private final Findings findings;
@@ -30,20 +28,14 @@ final class UnitFault {
         FindingId.MISSING_UNIT,
         scalar.spot(),
         Say.quoted(scalar.text()) + " has no unit; " + wanted.words() + " was expected",
-        "Write the unit behind the figure: " + few() + ".");
-  }
-
-  /** Returns the units that fit, or some of them where nearly all would. */
-  private String few() {
-    return wanted.symbols().size() > FEW
-        ? "such as `in`, `s`, `psig`, `F`, `kg/s` or `%`"
-        : Say.quoted(wanted.symbols());
+        "Write the unit behind the figure: " + wanted.offer() + ".");
   }
 
   void unknown(String symbol, int index) {
     String meant = OTHER_NAMES.getOrDefault(symbol.toLowerCase(Locale.ROOT), "");
     List<String> near = near(symbol);
-    String offer = meant.isEmpty() ? Say.quoted(near.isEmpty() ? wanted.symbols() : near) : meant;
+    String nearest = near.isEmpty() ? wanted.offer() : Say.quoted(near);
+    String offer = meant.isEmpty() ? nearest : meant;
     findings.add(
         FindingId.UNKNOWN_UNIT,
         scalar.spotAt(index),
@@ -80,13 +72,14 @@ final class UnitFault {
 
   private static Map<String, String> otherNames() {
     Map<String, String> names = new TreeMap<>();
-    put(names, "`s`", "sec", "secs", "second", "seconds", "\"s");
+    put(names, "`s`", "sec", "secs", "second", "seconds");
     put(names, "`min`", "mins", "minute", "minutes");
     put(names, "`h`", "hr", "hrs", "hour", "hours");
     put(names, "`in`", "inch", "inches", "\"", "in.");
     put(names, "`ft`", "feet", "foot", "'", "ft.");
     put(names, "`m`", "metre", "metres", "meter", "meters");
-    put(names, "`psig` above the atmosphere or `psia` absolute", "psi", "lb/in2", "pounds", "lbs");
+    put(names, "`psig` above the atmosphere or `psia` absolute", "psi", "lb/in2");
+    put(names, "`lb`", "lbs", "pound", "pounds");
     put(names, "`F`", "°f", "degf", "deg f", "degrees f", "fahrenheit");
     put(names, "`C`", "°c", "degc", "deg c", "degrees c", "celsius");
     put(names, "`%`", "percent", "per cent", "pct");

@@ -13,6 +13,8 @@ import java.util.List;
  * @param units the units it may carry; with {@link Unit#ONE} among them it may be a bare number
  */
 record Wanted(String words, List<Unit> units) {
+  private static final int MANY = 10;
+
   static final Wanted TIME = of(Dimension.TIME);
   static final Wanted LENGTH = of(Dimension.LENGTH);
 
@@ -31,6 +33,16 @@ record Wanted(String words, List<Unit> units) {
     boolean isPressure = units.contains(Unit.PSIG);
     String words = isPressure ? "a pressure" : Say.a(quantity.unit().dimension().words());
     return new Wanted(words, units);
+  }
+
+  /** Returns a figure of the kind in quotes, as an example. */
+  String example() {
+    return units.contains(Unit.SECOND) ? "`5 s`" : "`5 " + units.get(0).symbol() + "`";
+  }
+
+  /** Returns the units in quotes, or examples if they are many. */
+  String offer() {
+    return units.size() > MANY ? "such as `5 s`, `0.5 in` or `600 psig`" : Say.quoted(symbols());
   }
 
   boolean mayBeBare() {

@@ -7,6 +7,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.TreeMap;
 import org.yaml.snakeyaml.DumperOptions;
 import org.yaml.snakeyaml.LoaderOptions;
@@ -30,6 +31,7 @@ final class YamlText {
   private static final String CORE_TAG = "tag:yaml.org,2002:";
   private static final List<String> CORE =
       List.of("str", "int", "float", "bool", "null", "seq", "map");
+  private static final int REPLACEMENT = 0xFFFD;
   private static final String CURLY_QUOTES = "“”„«»‘’‚";
 
   private final String file;
@@ -37,6 +39,9 @@ final class YamlText {
   private final ParserImpl parser;
   private final Deque<SourceSpot> brackets = new ArrayDeque<>();
   private SourceSpot last;
+
+  /** The text just read, if its quotes close in a later line than they open. */
+  private Optional<SyntaxFault.LongQuote> longQuote = Optional.empty();
 
   private YamlText(String file, SourceText source, Findings findings) {
     this.file = file;
@@ -72,7 +77,7 @@ final class YamlText {
           "lists and mappings lie more than " + Limits.DEPTH + " deep here",
           "A bracket too many? No file needs that depth.");
     } catch (MarkedYAMLException e) {
-      new SyntaxFault(file, source, findings).report(e, yaml.innermostBracket());
+      new SyntaxFault(file, source, findings).report(e, yaml.innermostBracket(), yaml.longQuote);
     } catch (RuntimeException e) {
       findings.add(
           FindingId.SYNTAX, yaml.last, "something behind this place is no YAML", SyntaxFault.MEND);
@@ -99,6 +104,7 @@ final class YamlText {
           spot(parser.peekEvent().getStartMark()),
           "a second document starts here",
           "Keep one document in a file; take the line `---` or `...` out.");
+      return Optional.empty();
     }
     return Optional.of(root);
   }
@@ -178,7 +184,11 @@ final class YamlText {
       findings.add(
           FindingId.DUPLICATE_KEY,
           key.spot(),
-          Say.quoted(key.text()) + " stands twice, here and in line " + before.line(),
+          Say.quoted(key.text())
+              + " stands twice, here and in line "
+              + before.line()
+              + ", column "
+              + before.column(),
           "Keep one of the two.");
       findings.lose();
     }
@@ -193,8 +203,11 @@ final class YamlText {
             || style == DumperOptions.ScalarStyle.SINGLE_QUOTED;
     Mark end = event.getEndMark();
     boolean isOneLine = (isPlain || isInQuotes) && end.getLine() == event.getStartMark().getLine();
-    String text = event.getValue();
-    refuseEscaped(text);
+    longQuote =
+        isInQuotes && !isOneLine
+            ? Optional.of(new SyntaxFault.LongQuote(last, end.getLine() + 1))
+            : Optional.empty();
+    String text = withoutRefused(event.getValue());
     if (isPlain && isCurly(text, 0)) {
       findings.add(
           FindingId.CURLY_QUOTE,
@@ -206,17 +219,25 @@ final class YamlText {
     return new YamlNode.Scalar(text, !isPlain, isInQuotes ? right(last) : last, isOneLine, last);
   }
 
-  /** An escape may bring in what {@link CharacterScan} keeps out. */
-  private void refuseEscaped(String text) {
-    Optional<Integer> refused =
-        text.codePoints().filter(c -> c != '\n' && CharacterScan.isRefused(c)).boxed().findFirst();
-    refused.ifPresent(
-        c ->
-            findings.add(
-                FindingId.CONTROL_CHARACTER,
-                last,
-                "an escape in this text makes " + CharacterScan.name(c),
-                "Delete the escape."));
+  /** An escape may bring in what {@link CharacterScan} keeps out; it goes no further. */
+  private String withoutRefused(String text) {
+    OptionalInt refused = text.codePoints().filter(YamlText::isRefused).findFirst();
+    if (refused.isEmpty()) {
+      return text;
+    }
+    findings.add(
+        FindingId.CONTROL_CHARACTER,
+        last,
+        "an escape in this text makes " + CharacterScan.name(refused.getAsInt()),
+        "Delete it; write \\\\ for a backslash.");
+    findings.lose();
+    StringBuilder clean = new StringBuilder();
+    text.codePoints().forEach(c -> clean.appendCodePoint(isRefused(c) ? REPLACEMENT : c));
+    return clean.toString();
+  }
+
+  private static boolean isRefused(int c) {
+    return c != '\n' && CharacterScan.isRefused(c);
   }
 
   private static String uncurled(String text) {
