@@ -48,7 +48,7 @@ final class DebriefCommand implements Command {
       throw new Usage("script `" + run.script() + "` of ship `" + run.ship() + "` is not here.");
     }
     Verification verification = Verification.of(record, drills);
-    verification.troubles().forEach(t -> console.message("Caution, this record: " + t));
+    verification.troubles().forEach(t -> console.result("THIS RECORD DOES NOT HOLD: " + t));
     DebriefText.lines(record.entries(), found.get()).forEach(console::result);
     return verification.holds() ? Exit.YES : Exit.NO;
   }

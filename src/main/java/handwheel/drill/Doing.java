@@ -86,8 +86,7 @@ final class Doing {
   private void begin(Person person, Job job) {
     Optional<Goal> goal = Goal.of(scene, person, job);
     if (goal.isEmpty()) {
-      String why = hasControl(job) ? "Steam in the way." : "It cannot be worked from there.";
-      refuse(person, job, why);
+      refuse(person, job, whyNoWay(job));
       return;
     }
     if (wouldKill(person, goal.get())) {
@@ -100,6 +99,13 @@ final class Doing {
       person.legs.setOut(goal.get().route());
       job.stage = Job.Stage.WALKING;
     }
+  }
+
+  private String whyNoWay(Job job) {
+    if (job.order instanceof Order.Read r && r.who().isEmpty()) {
+      return "That cannot be read from here.";
+    }
+    return hasControl(job) ? "Steam in the way." : "It cannot be worked from there.";
   }
 
   private boolean hasControl(Job job) {

@@ -55,11 +55,20 @@ record Goal(Roads.Route route, Place place, long workTicks) {
       if (fitting.isEmpty()) {
         return to(p -> p.equals(person.legs.at()), 0);
       }
+      boolean staysOut = order.from().isEmpty() && isOutOf(fitting.get());
       Predicate<Place> hasControl =
           p ->
               fitting.get().controlAt(p.id()).isPresent()
-                  && order.from().map(p.id()::equals).orElse(true);
+                  && order.from().map(p.id()::equals).orElse(true)
+                  && !(staysOut && p.isInside());
       return to(hasControl, 0).map(g -> withWork(g, order, fitting.get()));
+    }
+
+    /** A man who is out goes back in only when he is told the place, if there is a way without. */
+    private boolean isOutOf(Fitting fitting) {
+      return !person.isInside()
+          && fitting.controls().stream()
+              .anyMatch(c -> !scene.ship.place(c.place()).orElseThrow().isInside());
     }
 
     private Goal withWork(Goal goal, Order.Work order, Fitting fitting) {
@@ -81,7 +90,8 @@ record Goal(Roads.Route route, Place place, long workTicks) {
     @Override
     public Optional<Goal> read(Order.Read order) {
       var at = scene.ship.gauge(order.gauge()).orElseThrow().at();
-      return to(p -> at.contains(p.id()), READ_TICKS);
+      boolean isHere = order.who().isEmpty();
+      return to(p -> at.contains(p.id()) && (!isHere || p.equals(person.legs.at())), READ_TICKS);
     }
 
     @Override

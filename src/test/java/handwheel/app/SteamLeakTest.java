@@ -134,6 +134,53 @@ class SteamLeakTest {
   }
 
   @Test
+  void resettingATripOrReopeningAStopFails() throws Usage {
+    assertBreaks("120 burnerman-saturated reset fuel-trip-saturated", "saturated-trip-reset");
+    assertBreaks("190 remote-hand open main-stop", "stop-reopened");
+  }
+
+  @Test
+  void goingBackIntoTheRoarFailsEvenAfterTheCount() throws Usage {
+    assertBreaks("55 pumpman go lower-door", "back-into-the-roar");
+  }
+
+  @Test
+  void trippingAHealthyBoilerFails() throws Usage {
+    assertBreaks("-10 burnerman-saturated trip fuel-trip-saturated", "saturated-tripped-unbidden");
+  }
+
+  @Test
+  void aBlowerStoppedBeforeTheFuelFails() throws Usage {
+    assertBreaks("2 blowerman trip blower-1", "blower-before-fuel");
+  }
+
+  private static void assertBreaks(String order, String rule) throws Usage {
+    Scored run = Shipped.orders(SEED, with(order));
+    assertThat(run.sheet().isPass()).as(order).isFalse();
+    assertThat(steps(run)).as(order).contains(rule);
+  }
+
+  @Test
+  void nobodyWhoIsOutIsSentBackInUnlessTheOrderNamesThePlace() throws Usage {
+    Scored run = Shipped.orders(SEED, with("30 burnerman-saturated trip fuel-trip-saturated"));
+    assertThat(run.sheet().charges()).isEmpty();
+    assertThat(run.entries())
+        .anyMatch(
+            e ->
+                e instanceof Entry.Moved m
+                    && m.fitting().equals("fuel-trip-saturated")
+                    && m.at().equals("remote-station"));
+  }
+
+  @Test
+  void theSupervisorReadsOnlyWhatStandsBeforeHim() throws Usage {
+    Scored run = Shipped.orders(SEED, with("20 read burner-line-pressure"));
+    assertThat(run.sheet().charges()).isEmpty();
+    assertThat(run.entries())
+        .anyMatch(e -> e instanceof Entry.Refused r && r.why().contains("from here"));
+  }
+
+  @Test
   void whatIsFreeCostsNothing() throws Usage {
     List<String> chatty = with("2 read drum-level");
     chatty.add("270 remote-hand read burner-line-pressure");
