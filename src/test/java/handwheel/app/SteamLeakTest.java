@@ -136,7 +136,7 @@ class SteamLeakTest {
   @Test
   void resettingATripOrReopeningAStopFails() throws Usage {
     assertBreaks("120 burnerman-saturated reset fuel-trip-saturated", "saturated-trip-reset");
-    assertBreaks("190 remote-hand open main-stop", "stop-reopened");
+    assertBreaks("200 messenger open bulkhead-stop from remote-station", "other-end-reopened");
   }
 
   @Test
