@@ -33,12 +33,15 @@ class KilledDrillTest {
     try {
       until(() -> screen.toString().contains("Superheated"));
       OutputStream keys = terminal.getOutputStream();
-      for (int i = 0; i < 4; i++) {
-        keys.write('\r');
-        keys.flush();
-        Thread.sleep(400);
-      }
-      until(() -> record().filter(r -> r.lines().size() > 6).isPresent());
+      // A key before a page has stood there for a while is not taken, so Enter is pressed until the
+      // drill runs; on an empty order line it does nothing.
+      until(
+          () -> {
+            keys.write('\r');
+            keys.flush();
+            Thread.sleep(400);
+            return record().filter(r -> r.lines().size() > 6).isPresent();
+          });
       ProcessHandle drill = drill(terminal);
       drill.destroy();
       drill.onExit().get(1, TimeUnit.SECONDS);
@@ -107,7 +110,7 @@ class KilledDrillTest {
 
   /** Something that comes true after a while. */
   private interface Hope {
-    boolean isTrue() throws IOException;
+    boolean isTrue() throws IOException, InterruptedException;
   }
 
   private static void until(Hope hope) throws Exception {
