@@ -3,23 +3,11 @@ package handwheel.drill;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import handwheel.casualty.Casualty;
-import handwheel.logbook.Entry;
 import handwheel.plant.Quantity;
-import handwheel.reader.Read;
 import handwheel.reader.ScriptReader;
-import handwheel.reader.ShippedFiles;
 import handwheel.ship.Gauge;
-import handwheel.ship.OrderResult;
-import handwheel.ship.OrderText;
-import handwheel.ship.Ship;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
@@ -30,8 +18,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every fault a script can write, played by the plant with nobody acting. */
 class FaultsTest {
-  private static final Ship SHIP = ShippedFiles.ship().value().orElseThrow();
-
   /** A fault, how long it is watched, and the gauge on which a person sees it. */
   static Stream<Arguments> faults() {
     return Stream.of(
@@ -86,12 +72,12 @@ class FaultsTest {
   @ParameterizedTest
   @MethodSource("faults")
   void showsOnAGaugeAPersonCanRead(String fault, int seconds, String gauge) {
-    Gauge read = SHIP.gauge(gauge).orElseThrow();
+    Gauge read = FaultRun.SHIP.gauge(gauge).orElseThrow();
     // A flap that sticks open is nothing to a fan that runs.
     String stopped = fault.contains("flap-stuck") ? "{fault: blower-trip, id: t, blower: 1}" : "";
-    double without = play(stopped, seconds).session.sight().shown(read);
-    String acts = String.join(", ", nonBlank(stopped, "{" + fault + "}"));
-    double with = play(acts, seconds).session.sight().shown(read);
+    double without = FaultRun.play(stopped, seconds).session.sight().shown(read);
+    String acts = String.join(", ", FaultRun.nonBlank(stopped, "{" + fault + "}"));
+    double with = FaultRun.play(acts, seconds).session.sight().shown(read);
     assertThat(figure(read, with)).isNotEqualTo(figure(read, without));
   }
 
@@ -116,7 +102,7 @@ class FaultsTest {
   @Test
   void setsInAfterItsDelayGrowsAndGoesByItself() {
     String fault = "{fault: flooding, id: f, flow: 0.2 m3/s, after: 5 s, ramp: 10 s, for: 20 s}";
-    Run run = play(fault, 40);
+    FaultRun run = FaultRun.play(fault, 40);
     ToDoubleFunction<Integer> inflow =
         s -> (run.truth(Quantity.BILGE_VOLUME, s + 1) - run.truth(Quantity.BILGE_VOLUME, s));
     assertThat(inflow.applyAsDouble(3)).isZero();
@@ -128,8 +114,9 @@ class FaultsTest {
 
   @Test
   void isMendedByTheScript() {
-    Run run =
-        play("{fault: flooding, id: f, flow: 0.2 m3/s}", 40, "{mend: f, over: 4 s}", List.of());
+    FaultRun run =
+        FaultRun.play(
+            "{fault: flooding, id: f, flow: 0.2 m3/s}", 40, "{mend: f, over: 4 s}", List.of());
     double before = run.truth(Quantity.BILGE_VOLUME, 10) - run.truth(Quantity.BILGE_VOLUME, 9);
     double after = run.truth(Quantity.BILGE_VOLUME, 39) - run.truth(Quantity.BILGE_VOLUME, 35);
     assertThat(before).isCloseTo(0.2, within(1e-9));
@@ -139,8 +126,8 @@ class FaultsTest {
   @Test
   void spiltOilBurnsOnlyWhereSomethingLightsIt() {
     String spill = "{fault: oil-spill, id: f, flow: 0.2 kg/s}";
-    assertThat(play(spill, 60).truth(Quantity.FIRE_BURNING, 60)).isZero();
-    assertThat(play(spill + ", {fault: ignition, id: g, after: 20 s}", 60).events())
+    assertThat(FaultRun.play(spill, 60).truth(Quantity.FIRE_BURNING, 60)).isZero();
+    assertThat(FaultRun.play(spill + ", {fault: ignition, id: g, after: 20 s}", 60).events())
         .contains("oil fire starts");
   }
 
@@ -148,17 +135,17 @@ class FaultsTest {
   void aSafetyStuckShutDoesNotLift() {
     List<String> orders = List.of("2 pumpman set fuel-governor to 350 psig");
     String outside = "{outside: throttle, to: shut, over: 5 s}, ";
-    assertThat(play(outside + "{fault: ignition, id: g}", 60, "", orders).events())
+    assertThat(FaultRun.play(outside + "{fault: ignition, id: g}", 60, "", orders).events())
         .anyMatch(e -> e.contains("superheater lifts"));
     String stuck = "{fault: safety-stuck, id: f, valve: superheater, is: shut}";
-    assertThat(play(outside + stuck, 60, "", orders).events())
+    assertThat(FaultRun.play(outside + stuck, 60, "", orders).events())
         .noneMatch(e -> e.contains("superheater lifts"));
   }
 
   @Test
   void aStuckFittingIsReportedAndStaysWhereItIs() {
-    Run run =
-        play(
+    FaultRun run =
+        FaultRun.play(
             "{fault: fitting-stuck, id: f, fitting: main-stop}",
             60,
             "",
@@ -169,8 +156,8 @@ class FaultsTest {
 
   @Test
   void aFittingJamsPartWay() {
-    Run run =
-        play(
+    FaultRun run =
+        FaultRun.play(
             "{fault: fitting-stuck, id: f, fitting: main-stop, at: 40 %}",
             90, "", List.of("1 checkman shut main-stop"));
     assertThat(run.refusals()).containsExactly("It is stuck.");
@@ -180,9 +167,9 @@ class FaultsTest {
   @Test
   void aStiffFittingTakesSoManyTimesLonger() {
     List<String> order = List.of("1 checkman shut main-stop");
-    double free = play("", 40, "", order).truth(Quantity.MAIN_STOP_POSITION, 40);
+    double free = FaultRun.play("", 40, "", order).truth(Quantity.MAIN_STOP_POSITION, 40);
     String stiff = "{fault: fitting-stiff, id: f, fitting: main-stop, times: 3}";
-    double slow = play(stiff, 40, "", order).truth(Quantity.MAIN_STOP_POSITION, 40);
+    double slow = FaultRun.play(stiff, 40, "", order).truth(Quantity.MAIN_STOP_POSITION, 40);
     double wholeTicks = 1e-4; // both times are rounded to whole ticks
     assertThat(1 - slow).isCloseTo((1 - free) / 3, within(wholeTicks));
   }
@@ -194,7 +181,7 @@ class FaultsTest {
         List.of(
             "1 remote-hand trip fuel-trip-saturated from remote-station",
             "70 burnerman-saturated trip fuel-trip-saturated");
-    Run run = play(failed, 90, "", orders);
+    FaultRun run = FaultRun.play(failed, 90, "", orders);
     assertThat(run.refusals()).containsExactly("The gear turns and nothing moves.");
     assertThat(run.truth(Quantity.FURNACE_SATURATED_LIT, 69)).isEqualTo(1);
     assertThat(run.truth(Quantity.FURNACE_SATURATED_LIT, 90)).isZero();
@@ -202,8 +189,8 @@ class FaultsTest {
 
   @Test
   void aDeadMachineStopsAndWillNotStart() {
-    Run run =
-        play(
+    FaultRun run =
+        FaultRun.play(
             "{fault: machine-dead, id: f, fitting: main-feed-pump, for: 30 s}",
             90,
             "",
@@ -215,9 +202,9 @@ class FaultsTest {
 
   @Test
   void theCheckmanBelievesAGlassThatLies() {
-    double right = play("", 120).truth(Quantity.DRUM_LEVEL, 120);
+    double right = FaultRun.play("", 120).truth(Quantity.DRUM_LEVEL, 120);
     String lies = "{fault: gauge-wrong, id: f, gauge: drum-level, reads: high, by: 3 in}";
-    assertThat(play(lies, 120).truth(Quantity.DRUM_LEVEL, 120)).isLessThan(right - 0.05);
+    assertThat(FaultRun.play(lies, 120).truth(Quantity.DRUM_LEVEL, 120)).isLessThan(right - 0.05);
   }
 
   @Test
@@ -228,105 +215,8 @@ class FaultsTest {
             "5 burnerman-saturated shut root-s3",
             "10 burnerman-saturated set plate-s3 to 4",
             "80 burnerman-saturated light burner-s3");
-    Run run = play(plugged, 110, "", change);
+    FaultRun run = FaultRun.play(plugged, 110, "", change);
     assertThat(run.truth(Quantity.BURNER_S3_LIT, 5)).isZero();
     assertThat(run.truth(Quantity.BURNER_S3_LIT, 110)).isEqualTo(1);
-  }
-
-  private static Run play(String acts, int seconds) {
-    return play(acts, seconds, "", List.of());
-  }
-
-  /** Plays acts from the first tick on, others after half a minute, orders by their second. */
-  private static Run play(String acts, int seconds, String later, List<String> orders) {
-    String text =
-        """
-        handwheel: script 1
-        id: try
-        title: A try
-        family: steam-leak
-        ship: alder-reach
-        objective: To see what a fault does.
-        cautions:
-          - {id: none, signal: CAUTION, hazard: A test., consequence: None., avoid: Nothing., before: [told]}
-        brief: A test.
-        start: {condition: full-power, crew: green}
-        limit: 10 min
-        phases:
-          - {id: now, do: [%s], next: [{to: later, after: 30 s}]}
-          - {id: later, do: [%s], next: [{to: over, after: 500 s}]}
-          - {id: over, end: true}
-        response:
-          - {id: told, report: all-well, to: watch-engineer, within: 60 s of cue start, points: 100, basis: trade-rule, why: It is a test.}
-        pass: 80 points
-        witness:
-          - {upon: cue start, wait: 1 s, say: report all-well to watch-engineer}
-        """
-            .formatted(
-                String.join(
-                    ", ", nonBlank("{cue: start, told: everywhere, text: It begins.}", acts)),
-                later);
-    Read<Casualty> read =
-        ScriptReader.read("try.yaml", text.getBytes(StandardCharsets.UTF_8), SHIP);
-    assertThat(read.value()).as(() -> read.findings().toString()).isPresent();
-    return new Run(read.value().orElseThrow(), orders, seconds);
-  }
-
-  private static List<String> nonBlank(String... texts) {
-    return Stream.of(texts).filter(t -> !t.isBlank()).toList();
-  }
-
-  /** A run and what came of it second by second. */
-  private static final class Run {
-    final List<Entry> entries = new ArrayList<>();
-    final List<SortedMap<Quantity, Double>> truths = new ArrayList<>();
-    final Session session;
-
-    Run(Casualty casualty, List<String> orders, int seconds) {
-      session = Session.open(SHIP, casualty, 2, Mode.PRACTICE, entries::add);
-      note();
-      for (int s = 0; s < seconds; s++) {
-        offer(orders, s);
-        for (int tick = 0; tick < 20; tick++) {
-          session.tick();
-        }
-        note();
-      }
-    }
-
-    private void offer(List<String> orders, int second) {
-      OrderText reader = new OrderText(SHIP, List.of());
-      for (String line : orders) {
-        String[] parts = line.split(" ", 2);
-        if (Integer.parseInt(parts[0]) == second) {
-          OrderResult.Understood order = (OrderResult.Understood) reader.read(parts[1]);
-          session.offer(new Input.Said(order.order(), session.now()));
-        }
-      }
-    }
-
-    private void note() {
-      SortedMap<Quantity, Double> now = new TreeMap<>();
-      for (Quantity quantity : Quantity.values()) {
-        now.put(quantity, session.truth(quantity));
-      }
-      truths.add(now);
-    }
-
-    double truth(Quantity quantity, int second) {
-      return Objects.requireNonNull(truths.get(second).get(quantity));
-    }
-
-    List<String> events() {
-      return of(Entry.PlantEvent.class).map(Entry.PlantEvent::what).toList();
-    }
-
-    List<String> refusals() {
-      return of(Entry.Refused.class).filter(Entry.Refused::fault).map(Entry.Refused::why).toList();
-    }
-
-    private <T extends Entry> Stream<T> of(Class<T> kind) {
-      return entries.stream().filter(kind::isInstance).map(kind::cast);
-    }
   }
 }
