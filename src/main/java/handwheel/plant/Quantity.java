@@ -18,6 +18,9 @@ public enum Quantity {
   DRUM_PRESSURE("drum.pressure", Unit.PA, p -> p.drum.pressurePa),
   /** Saturation temperature in the drum. */
   DRUM_TEMPERATURE("drum.temperature", Unit.KELVIN, p -> p.drum.saturationTemperatureK.x),
+  /** How fast the drum warms. */
+  DRUM_HEATING_RATE(
+      "drum.heating-rate", Unit.KELVIN_PER_SECOND, p -> p.drum.saturationTemperatureK.dx),
   /** Water level above the middle of the gauge glass. */
   DRUM_LEVEL("drum.level", Unit.METRE, p -> p.drum.levelM),
   /** Water in drum, risers and downcomers. */
@@ -239,6 +242,16 @@ public enum Quantity {
       "furnace.saturated.burns-as-formed",
       Unit.ONE,
       p -> p.furnace(Side.SATURATED).burnsAsFormed() ? 1 : 0),
+  /**
+   * Air changes of furnace and uptakes since the last oil root of the saturated furnace was shut.
+   */
+  FURNACE_SATURATED_PURGE(
+      "furnace.saturated.purge", Unit.ONE, p -> p.furnace(Side.SATURATED).purgeChanges.x),
+  /** How fast the brick face of the saturated furnace warms. */
+  FURNACE_SATURATED_BRICK_HEATING_RATE(
+      "furnace.saturated.brick.heating-rate",
+      Unit.KELVIN_PER_SECOND,
+      p -> p.furnace(Side.SATURATED).brickFaceK.dx),
   /** 1 while a burner of the superheater furnace burns. */
   FURNACE_SUPERHEATER_LIT(
       "furnace.superheater.lit", Unit.ONE, p -> p.front.litCount(Side.SUPERHEATER) > 0 ? 1 : 0),
@@ -283,6 +296,16 @@ public enum Quantity {
       "furnace.superheater.burns-as-formed",
       Unit.ONE,
       p -> p.furnace(Side.SUPERHEATER).burnsAsFormed() ? 1 : 0),
+  /**
+   * Air changes of furnace and uptakes since the last oil root of the superheater furnace was shut.
+   */
+  FURNACE_SUPERHEATER_PURGE(
+      "furnace.superheater.purge", Unit.ONE, p -> p.furnace(Side.SUPERHEATER).purgeChanges.x),
+  /** How fast the brick face of the superheater furnace warms. */
+  FURNACE_SUPERHEATER_BRICK_HEATING_RATE(
+      "furnace.superheater.brick.heating-rate",
+      Unit.KELVIN_PER_SECOND,
+      p -> p.furnace(Side.SUPERHEATER).brickFaceK.dx),
   /** 1 while a tube rupture drowns the saturated furnace in steam. */
   FURNACE_STEAM_WET("furnace.steam-wet", Unit.ONE, p -> p.front.isSteamWet() ? 1 : 0),
   /** Pressure in the furnaces. */
@@ -325,6 +348,8 @@ public enum Quantity {
   STACK_WHITE("stack.white", Unit.ONE, p -> p.smoke.white.x),
   /** Gas after the economizer. */
   STACK_TEMPERATURE("stack.temperature", Unit.KELVIN, p -> p.gas.stackK),
+  /** Draft of the stack. */
+  STACK_DRAFT("stack.draft", Unit.PA_GAUGE, p -> p.air.draftPa.x),
   /** Heat into the generating tubes. */
   BOILER_EVAPORATION_HEAT("boiler.evaporation-heat", Unit.WATT, p -> p.gas.evaporationW),
   /** Heat into the feed in the economizer. */
@@ -361,6 +386,34 @@ public enum Quantity {
   SPACE_LOWER_VISIBILITY("space.lower.visibility", Unit.METRE, p -> p.space.lower.visibilityM()),
   /** Oxygen in the air of the upper level, mass fraction. */
   SPACE_UPPER_OXYGEN("space.upper.oxygen", Unit.ONE, p -> p.space.oxygen.x),
+  /** Carbon monoxide in the air of the upper level, mole fraction. */
+  SPACE_UPPER_CARBON_MONOXIDE(
+      "space.upper.carbon-monoxide",
+      Unit.PPM,
+      p -> FireGases.monoxideMoleFraction(p.space.upper, p.gases.upperMonoxideKgPerM3.x)),
+  /** Carbon dioxide of a fire in the air of the upper level, mole fraction. */
+  SPACE_UPPER_CARBON_DIOXIDE(
+      "space.upper.carbon-dioxide", Unit.ONE, p -> FireGases.dioxideMoleFraction(p.space.upper)),
+  /** Asphyxiant dose of a person who has stood on the upper level all the time. */
+  SPACE_UPPER_GAS_DOSE("space.upper.gas-dose", Unit.ONE, p -> p.gases.upperDose.x),
+  /** Asphyxiant dose a second on the upper level. */
+  SPACE_UPPER_GAS_DOSE_RATE(
+      "space.upper.gas-dose-rate", Unit.PER_SECOND, p -> p.gases.upperDose.dx),
+  /** Oxygen in the air of the lower level, mass fraction. */
+  SPACE_LOWER_OXYGEN("space.lower.oxygen", Unit.ONE, p -> p.gases.lowerOxygen),
+  /** Carbon monoxide in the air of the lower level, mole fraction. */
+  SPACE_LOWER_CARBON_MONOXIDE(
+      "space.lower.carbon-monoxide",
+      Unit.PPM,
+      p -> FireGases.monoxideMoleFraction(p.space.lower, p.gases.lowerMonoxideKgPerM3.x)),
+  /** Carbon dioxide of a fire in the air of the lower level, mole fraction. */
+  SPACE_LOWER_CARBON_DIOXIDE(
+      "space.lower.carbon-dioxide", Unit.ONE, p -> FireGases.dioxideMoleFraction(p.space.lower)),
+  /** Asphyxiant dose of a person who has stood on the lower level all the time. */
+  SPACE_LOWER_GAS_DOSE("space.lower.gas-dose", Unit.ONE, p -> p.gases.lowerDose.x),
+  /** Asphyxiant dose a second on the lower level. */
+  SPACE_LOWER_GAS_DOSE_RATE(
+      "space.lower.gas-dose-rate", Unit.PER_SECOND, p -> p.gases.lowerDose.dx),
   /** 1 while oil burns on the deck plates. */
   FIRE_BURNING("fire.burning", Unit.ONE, p -> p.fire.isBurning() ? 1 : 0),
   /** Heat release of the oil fire. */
