@@ -36,6 +36,10 @@ final class FireGases implements Machine {
   final State lowerDose = State.absent("space.lower.gas-dose");
 
   double lowerOxygen;
+  double upperMonoxide;
+  double lowerMonoxide;
+  double upperDioxide;
+  double lowerDioxide;
 
   @Override
   public List<State> states() {
@@ -57,8 +61,12 @@ final class FireGases implements Machine {
                 + room.sinksKgPerS() * (above - below))
             / lower.volumeM3;
     lowerOxygen = lowerOxygen(lower);
-    upperDose.dx = dosePerS(upper, upperMonoxideKgPerM3.x, room.oxygen.x);
-    lowerDose.dx = dosePerS(lower, lowerMonoxideKgPerM3.x, lowerOxygen);
+    upperMonoxide = monoxide(upper, upperMonoxideKgPerM3.x);
+    lowerMonoxide = monoxide(lower, lowerMonoxideKgPerM3.x);
+    upperDioxide = dioxide(upper);
+    lowerDioxide = dioxide(lower);
+    upperDose.dx = dosePerS(upperMonoxide, upperDioxide, oxygen(upper, room.oxygen.x));
+    lowerDose.dx = dosePerS(lowerMonoxide, lowerDioxide, oxygen(lower, lowerOxygen));
   }
 
   /** Oxygen by mass: fresh air, less what its steam displaces and what its soot stands for. */
@@ -68,12 +76,8 @@ final class FireGases implements Machine {
     return Math.max(FireRoom.FRESH_OXYGEN * dry - used, 0);
   }
 
-  private static double dosePerS(Level level, double monoxideKgPerM3, double oxygen) {
-    double monoxide = monoxideMoleFraction(level, monoxideKgPerM3);
-    double dioxide = dioxideMoleFraction(level);
-    return AsphyxiantDose.perMinute(
-            1e6 * monoxide, 100 * dioxide, 100 * oxygenMoleFraction(level, oxygen))
-        / 60;
+  private static double dosePerS(double monoxide, double dioxide, double oxygen) {
+    return AsphyxiantDose.perMinute(1e6 * monoxide, 100 * dioxide, 100 * oxygen) / 60;
   }
 
   /** Carbon monoxide a kilogram of oil gives, kg, by the plume's fuel-to-air equivalence ratio. */
@@ -83,16 +87,16 @@ final class FireGases implements Machine {
     return MONOXIDE_YIELD * (1 + 10 * Decay.of(2.5 / power));
   }
 
-  static double monoxideMoleFraction(Level level, double kgPerM3) {
+  private static double monoxide(Level level, double kgPerM3) {
     return kgPerM3 * MONOXIDE_J_PER_KGK * level.airK.x / Physics.ATMOSPHERE_PA;
   }
 
-  static double dioxideMoleFraction(Level level) {
+  private static double dioxide(Level level) {
     double kgPerM3 = level.sootKgPerM3.x * DIOXIDE_YIELD / SOOT_YIELD;
     return kgPerM3 * DIOXIDE_J_PER_KGK * level.airK.x / Physics.ATMOSPHERE_PA;
   }
 
-  static double oxygenMoleFraction(Level level, double massFraction) {
+  private static double oxygen(Level level, double massFraction) {
     return massFraction
         * level.densityKgPerM3
         * OXYGEN_J_PER_KGK

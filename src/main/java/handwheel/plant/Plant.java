@@ -31,6 +31,8 @@ public final class Plant {
   final AirPath air;
   final FuelSystem fuel;
   final BurnerFront front;
+  final Furnace saturated;
+  final Furnace superheated;
   final GasPath gas = new GasPath();
   final GeneratingTubes tubes = new GeneratingTubes();
   final Smoke smoke = new Smoke();
@@ -40,8 +42,6 @@ public final class Plant {
   final FireGases gases = new FireGases();
   final Bilge bilge;
 
-  private final Furnace saturated;
-  private final Furnace superheated;
   private final FlameRules flames;
   private final GaugeGlass glass = new GaugeGlass();
   private final Latches latches = new Latches();
@@ -413,9 +413,5 @@ public final class Plant {
 
   List<State> continuous() {
     return List.of(states);
-  }
-
-  Furnace furnace(Side side) {
-    return side == Side.SATURATED ? saturated : superheated;
   }
 }
