@@ -13,8 +13,8 @@ import java.util.List;
  * level), that carbon dioxide keeps its ratio to soot, that the plume's equivalence ratio is the
  * share of oxygen the upper level has lost. The asphyxiant dose stands beside the heat dose and is
  * not added to it: whichever reaches its limit first decides. Left out: irritant gases and cyanide,
- * no published yield for this oil; furnace gas, which cannot come out of a double casing whose air
- * box stands above the furnace; gas that lies along the floor.
+ * no published yield for this oil; furnace gas: the air box of the double casing stands above the
+ * furnace unless a tube bursts, whose steam puts the flames out; gas that lies along the floor.
  *
  * <p>Source: dose {@link AsphyxiantDose}; yields 0.012 and 2.83 kg/kg for a kerosene-like oil and
  * the rise of the first short of air, 1 + 10 exp(-2.5 ratio^-2.8), A. Tewarson in the SFPE Handbook
