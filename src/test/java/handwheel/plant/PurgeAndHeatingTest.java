@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 
+import handwheel.units.Measure;
 import handwheel.units.Unit;
 import org.junit.jupiter.api.Test;
 
@@ -78,5 +79,8 @@ class PurgeAndHeatingTest {
     assertThat(Unit.FAHRENHEIT_PER_HOUR.toSi(100)).isCloseTo(0.015432, within(1e-6));
     assertThat(Quantity.DRUM_HEATING_RATE.in(Unit.FAHRENHEIT_PER_HOUR, 0.015432))
         .isCloseTo(100, within(0.01));
+    var limit = Measure.parse("100 F/h").orElseThrow();
+    assertThat(Quantity.DRUM_HEATING_RATE.si(limit).orElseThrow())
+        .isCloseTo(0.015432, within(1e-6));
   }
 }
