@@ -56,10 +56,7 @@ class ConditionsTest {
 
   private static Stream<Made> ship(String ship, double outletF) {
     Workshop workshop = new Workshop(ShipNumbers.of(ship));
-    // The loads of the reference ship are those of the study, not trimmed again.
-    boolean isReference = ship.equals("alder-reach");
-    Function<String, Plant> load =
-        start -> isReference ? workshop.from(start) : workshop.load(start, outletF);
+    Function<String, Plant> load = start -> workshop.load(start, outletF);
     return Stream.of(
         new Made(ship, "cold", Goes.NOWHERE, workshop.from("boiler-cold")),
         new Made(ship, "raising-steam", Goes.UP, workshop.raisingSteam()),
@@ -71,9 +68,7 @@ class ConditionsTest {
   }
 
   static Stream<Arguments> made() {
-    return ALL.stream()
-        .filter(m -> !(m.ship().equals("alder-reach") && m.id().endsWith("-power")))
-        .map(m -> Arguments.of(m.ship(), m.id(), m.copy()));
+    return ALL.stream().map(m -> Arguments.of(m.ship(), m.id(), m.copy()));
   }
 
   @ParameterizedTest(name = "{0} {1}")
