@@ -50,6 +50,7 @@ public final class Plant {
   private final Positions ports = new Positions();
   private final List<Machine> machines;
   private final State[] states;
+  private final ModelRange[] ranges;
 
   /** Values a copy was born with, until its own first evaluation. */
   private double @Nullable [] inherited;
@@ -92,6 +93,7 @@ public final class Plant {
             bilge,
             fire);
     states = machines.stream().flatMap(m -> m.states().stream()).toArray(State[]::new);
+    ranges = machines.stream().flatMap(m -> m.ranges().stream()).toArray(ModelRange[]::new);
   }
 
   /**
@@ -252,8 +254,9 @@ public final class Plant {
 
   /**
    * Applies the discrete rules to the values of the last {@link #evaluate}: safety valves, blower
-   * trips, flames, furnace explosions, water out of sight, limits, the oil fire. What they decide
-   * acts from the next evaluation on, except that an explosion burns vapour and air at once.
+   * trips, flames, furnace explosions, water out of sight, limits, the oil fire, figures that leave
+   * the range of their equations. What they decide acts from the next evaluation on, except that an
+   * explosion burns vapour and air at once.
    *
    * @param events receives what happened
    */
@@ -268,6 +271,9 @@ public final class Plant {
     glass.applyRules(drum.levelM, events);
     latches.applyRules(superheater, tubes, space, events);
     fire.applyRules(events);
+    for (ModelRange range : ranges) {
+      range.applyRule(events);
+    }
   }
 
   /** Moves every state on by one tick with the rates of the last {@link #evaluate}. */
@@ -325,6 +331,9 @@ public final class Plant {
     }
     glass.walkFlags(walker);
     latches.walkFlags(walker);
+    for (ModelRange range : ranges) {
+      range.walkFlag(walker);
+    }
   }
 
   /**

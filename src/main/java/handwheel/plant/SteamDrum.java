@@ -1,5 +1,6 @@
 package handwheel.plant;
 
+import handwheel.units.Unit;
 import handwheel.water.Saturation;
 import handwheel.water.SaturationTable;
 import java.util.List;
@@ -35,8 +36,11 @@ final class SteamDrum implements Machine {
   /** Depth of drum water below which risers begin to uncover, as a volume, m3. */
   private static final double UNCOVERS_M3 = 0.15;
 
+  /** Where the water is held and mass no longer closes, m3. */
+  private static final double LEAST_WATER_M3 = 0.3;
+
   final State saturationTemperatureK = State.free("drum.temperature");
-  final State waterM3 = State.atLeast(0.3, "drum.water-volume");
+  final State waterM3 = State.atLeast(LEAST_WATER_M3, "drum.water-volume");
   final State riserSteamM3 = State.atLeast(0, "drum.riser-steam");
   final State bubblesM3 = State.atLeast(0, "drum.bubbles");
   final State chlorideKg = State.free("drum.chloride-mass");
@@ -84,6 +88,15 @@ final class SteamDrum implements Machine {
   @Override
   public List<State> states() {
     return List.of(saturationTemperatureK, waterM3, riserSteamM3, bubblesM3, chlorideKg);
+  }
+
+  @Override
+  public List<ModelRange> ranges() {
+    return List.of(
+        ModelRange.between(
+            "drum temperature", Unit.KELVIN, 280, 600, () -> saturationTemperatureK.x),
+        ModelRange.between(
+            "boiler water volume", Unit.CUBIC_METRE, LEAST_WATER_M3, totalM3, () -> waterM3.x));
   }
 
   /** First part of an evaluation: everything that follows from the drum's states alone. */
