@@ -233,7 +233,7 @@ public final class Plant {
 
   private void evaluateWater() {
     double blowersKgPerS = blower1.steamKgPerS + blower2.steamKgPerS;
-    feed.evaluate(drum.pressurePa, auxiliary.share);
+    feed.evaluate(drum.pressurePa + drum.backPressurePa, auxiliary.share);
     auxiliary.evaluate(drum, blowersKgPerS, feed, fuel);
     feed.tanks(blowersKgPerS, line.engineKgPerS, auxiliary.flowKgPerS);
     gas.casing(
