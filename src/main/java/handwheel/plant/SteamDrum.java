@@ -36,7 +36,7 @@ final class SteamDrum implements Machine {
   /** Depth of drum water below which risers begin to uncover, as a volume, m3. */
   private static final double UNCOVERS_M3 = 0.15;
 
-  /** Where the water is held and mass no longer closes, m3. */
+  /** Where the water is held: mass no longer closes, and the run is stamped shortly before, m3. */
   private static final double LEAST_WATER_M3 = 0.3;
 
   /** Steam space below which the boiler is as good as full of water, m3. */
@@ -112,7 +112,7 @@ final class SteamDrum implements Machine {
         ModelRange.between(
             "boiler water volume",
             Unit.CUBIC_METRE,
-            LEAST_WATER_M3,
+            LEAST_WATER_M3 + 0.05,
             totalM3 - SOLID_M3,
             () -> waterM3.x));
   }

@@ -17,8 +17,8 @@ class ModelRangeTest {
   @CsvSource({
     "drum.temperature,605,drum temperature 605.0 K | 280.0 K to 600.0 K",
     "drum.temperature,279,drum temperature 279.0 K | 280.0 K to 600.0 K",
-    "drum.water-volume,0.3,boiler water volume 0.300 m3 | 0.300 m3 to 9.600 m3",
-    "drum.water-volume,9.65,boiler water volume 9.650 m3 | 0.300 m3 to 9.600 m3",
+    "drum.water-volume,0.3,boiler water volume 0.300 m3 | 0.350 m3 to 9.600 m3",
+    "drum.water-volume,9.65,boiler water volume 9.650 m3 | 0.350 m3 to 9.600 m3",
     "superheater.outlet.temperature,951,superheater outlet temperature 1252 F | 32 F to 1250 F",
     "superheater.damage,1,superheater tube damage 1.000 | below 1.000",
     "tube.damage,1.5,generating tube damage 1.500 | below 1.000",
