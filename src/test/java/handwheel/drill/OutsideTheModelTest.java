@@ -10,6 +10,9 @@ import handwheel.plant.Plant;
 import handwheel.plant.Starts;
 import handwheel.proof.WitnessPlayer;
 import handwheel.reader.ShippedFiles;
+import handwheel.scoring.ScoreSheet;
+import handwheel.scoring.ScoreText;
+import handwheel.scoring.Scorer;
 import handwheel.ship.Ship;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,15 +46,28 @@ class OutsideTheModelTest {
 
   @Test
   void theWitnessOfTheSteamLeakStaysInside() {
-    Casualty casualty = ShippedFiles.steamLeak();
-    List<Entry> entries =
-        Rehearsal.play(
-            new Rehearsal.Setup(SHIP, casualty, 1, Mode.PRACTICE),
-            new WitnessPlayer(casualty, SHIP),
-            e -> {},
-            s -> {});
-    assertThat(entries)
+    assertThat(witness())
         .isNotEmpty()
         .noneMatch(e -> e instanceof Entry.PlantEvent p && p.what().startsWith("outside"));
+  }
+
+  /** Rehearsal and debrief print the score sheet: the stamp stands on it. */
+  @Test
+  void theScoreSheetShowsTheStamp() {
+    Casualty casualty = ShippedFiles.steamLeak();
+    List<Entry> entries = new ArrayList<>(witness());
+    entries.add(new Entry.PlantEvent(1_200, "outside the model: bilge depth 3.50 ft"));
+    ScoreSheet sheet = Scorer.score(casualty, SHIP, entries);
+    assertThat(ScoreText.lines(casualty, SHIP, entries, sheet))
+        .anyMatch(line -> line.contains("outside the model: bilge depth 3.50 ft"));
+  }
+
+  private static List<Entry> witness() {
+    Casualty casualty = ShippedFiles.steamLeak();
+    return Rehearsal.play(
+        new Rehearsal.Setup(SHIP, casualty, 1, Mode.PRACTICE),
+        new WitnessPlayer(casualty, SHIP),
+        e -> {},
+        s -> {});
   }
 }

@@ -17,7 +17,7 @@ public final class FireChecks {
 
   /** Returns every check of this kind. */
   public static List<OutsideCheck> all() {
-    return Stream.of(oil(), sprayer(), pool()).flatMap(s -> s).toList();
+    return Stream.of(oil(), sprayer(), fan(), pool()).flatMap(s -> s).toList();
   }
 
   private static Stream<OutsideCheck> oil() {
@@ -109,6 +109,45 @@ public final class FireChecks {
     Plant plant = Rig.with("100", PlantNumber.PLATE_4_FLOW, factor);
     Rig.put(plant, "fuel.header.pressure", Unit.PSIG.toSi(psi));
     return Rig.read(plant, Quantity.BURNER_S1_FUEL_FLOW) / PlantNumber.PLATE_4_FLOW.usual();
+  }
+
+  /** At a fixed opening, pressure with the square of the speed. */
+  private static Stream<OutsideCheck> fan() {
+    String laws = "fan laws: flow with the speed, power with its cube";
+    return Stream.of(
+        new OutsideCheck(
+            "blower at 0.8 of its speed, share of its air",
+            laws,
+            FROM_MEMORY,
+            "blower: air at a speed",
+            0.8,
+            0.01,
+            f -> f * airKgPerS(0.8) / airKgPerS(1)),
+        new OutsideCheck(
+            "blower at 0.8 of its speed, share of its power",
+            laws,
+            FROM_MEMORY,
+            "blower: load at a speed",
+            0.512,
+            0.01,
+            f -> f * shaftPower(0.8) / shaftPower(1)));
+  }
+
+  private static Plant blowing(double speed) {
+    Plant plant = Rig.put(Starts.plant("100"), "blower.1.speed", speed);
+    Rig.put(plant, "air-box.pressure", speed * speed * Unit.INCH_WATER.toSi(42));
+    plant.set(Port.BLOWER_1_STOP, 0);
+    plant.evaluate();
+    return plant;
+  }
+
+  private static double airKgPerS(double speed) {
+    return blowing(speed).blower1.airKgPerS;
+  }
+
+  /** How a blower without steam slows down, times its speed. */
+  private static double shaftPower(double speed) {
+    return -blowing(speed).blower1.speed.dx * speed;
   }
 
   private static Stream<OutsideCheck> pool() {

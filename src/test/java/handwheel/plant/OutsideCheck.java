@@ -3,6 +3,7 @@ package handwheel.plant;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Collectors;
 
 /**
  * A figure of the program against one from outside it. What is found depends on a constant of the
@@ -54,16 +55,16 @@ public record OutsideCheck(
   public String row() {
     return String.format(
             Locale.ROOT,
-            "| %s | %s | %.4g | %.4g | %.1f | %s | %s | %s |%n",
+            "| %s | %s | %.4g | %.4g | %.1f | %s | %s | %s |",
             name,
             constant,
             expected,
             found.applyAsDouble(1),
             100 * allowed,
-            failing(),
+            failing().stream().map(String::valueOf).collect(Collectors.joining(", ")),
             source,
             tag.name().toLowerCase(Locale.ROOT).replace('_', ' '))
-        .replace("\r", "");
+        + "\n";
   }
 
   @Override

@@ -19,12 +19,12 @@ class PlantOutsideTest {
   @ParameterizedTest
   @MethodSource("checks")
   void thePlantAgrees(OutsideCheck check) {
-    assertThat(check.holds()).as(check.row()).isTrue();
+    assertThat(check.holds()).as(check::row).isTrue();
   }
 
   @ParameterizedTest
   @MethodSource("checks")
   void aMachineFivePerCentOffIsNoticed(OutsideCheck check) {
-    assertThat(check.failing()).as(check.row()).isNotEmpty();
+    assertThat(check.failing()).as(check::row).isNotEmpty();
   }
 }

@@ -37,7 +37,7 @@ public final class SpaceChecks {
                     f -> f * minutesAt(m[0])));
   }
 
-  private static double minutesAt(double celsius) {
+  static double minutesAt(double celsius) {
     Plant plant = Starts.plant("50");
     Rig.put(plant, "space.upper.temperature", Unit.CELSIUS.toSi(celsius));
     Rig.put(plant, "space.upper.vapour-mass-fraction", 0);
@@ -61,14 +61,14 @@ public final class SpaceChecks {
 
   /** The mass fraction at which fog begins, as moles; a gas constant too large makes it smaller. */
   private static double saturatedShare(double celsius, double factor) {
-    double y = Rig.where(x -> fogKgPerS(celsius, x), 1e-9, 0, 0.6) / factor;
+    Plant plant = Starts.plant("50");
+    Rig.put(plant, "space.upper.temperature", Unit.CELSIUS.toSi(celsius));
+    double y = Rig.where(x -> fogKgPerS(plant, x), 1e-9, 0, 0.6) / factor;
     double steam = y / HUMID_MOLES;
     return steam / (steam + (1 - y) / AIR_MOLES);
   }
 
-  private static double fogKgPerS(double celsius, double massFraction) {
-    Plant plant = Starts.plant("50");
-    Rig.put(plant, "space.upper.temperature", Unit.CELSIUS.toSi(celsius));
+  private static double fogKgPerS(Plant plant, double massFraction) {
     Rig.put(plant, "space.upper.vapour-mass-fraction", massFraction);
     plant.evaluate();
     return plant.space.upper.fogKgPerS;
