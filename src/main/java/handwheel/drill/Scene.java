@@ -17,6 +17,7 @@ final class Scene {
   final Roads roads;
   final Instruments instruments;
   final PortTravels travels = new PortTravels();
+  final Troubles troubles = new Troubles();
   private final EntrySink out;
 
   /** The tick being done. */

@@ -85,7 +85,8 @@ final class BurnerFront {
       int i = burner.index();
       double plate = plateKgPerS[(int) ports.at(Port.PLATE_S1, burner)];
       double open = burner.side() == Side.SATURATED ? saturatedOpen : superheaterOpen;
-      oilKgPerS[i] = plate * head * ports.at(Port.ROOT_S1, burner) * open;
+      double clean = 1 - ports.at(Port.FOULING_S1, burner);
+      oilKgPerS[i] = plate * head * ports.at(Port.ROOT_S1, burner) * open * clean;
       combustibleKgPerS[i] = oilKgPerS[i] * (1 - fuel.waterHeader.x);
       totalKgPerS += oilKgPerS[i];
     }

@@ -20,6 +20,7 @@ import java.util.List;
 final class FeedSystem implements Machine {
   private static final double WATER_J_PER_KGK = 4200;
   private static final double DEAERATED_K = 394;
+  private static final double FEED_KG_PER_M3 = 940;
   private static final double CONDENSATE_K = 330;
   private static final double RESERVE_K = 300;
 
@@ -31,6 +32,11 @@ final class FeedSystem implements Machine {
   final State condensateKgPerS = State.free("condensate.flow");
 
   double flowKgPerS;
+
+  /** Feed that reaches the drum, what a holed economizer loses taken off, kg/s. */
+  double toDrumKgPerS;
+
+  double economizerLeakKgPerS;
   double mainKgPerS;
   double emergencyKgPerS;
   double enthalpyJPerKg;
@@ -90,6 +96,10 @@ final class FeedSystem implements Machine {
     mainKgPerS = Math.min(flow(mainHeadPa - drumPa, mainLoss + checkLoss), mainMaxKgPerS);
     emergencyKgPerS = flow(emergencyHeadPa - drumPa, emergencyLoss + checkLoss);
     flowKgPerS = mainKgPerS + emergencyKgPerS;
+    double hole = 0.6 * ports.at(Port.ECONOMIZER_LEAK);
+    double abovePa = Math.max(drumPa - Physics.ATMOSPHERE_PA, 0);
+    economizerLeakKgPerS = Math.min(hole * Math.sqrt(2 * FEED_KG_PER_M3 * abovePa), flowKgPerS);
+    toDrumKgPerS = flowKgPerS - economizerLeakKgPerS;
     double tankK = deaeratingTankK.x;
     double emergencyK = isOnTank ? tankK : RESERVE_K;
     double tankEnthalpy = table.waterEnthalpyJPerKg(tankK);
@@ -138,7 +148,9 @@ final class FeedSystem implements Machine {
     double back = condensateKgPerS.x;
     double makeUp = reserveTankKg.x > 50 ? Curve.clip(0.004 * (2200 - kg), 0, 4) : 0;
     condensateKgPerS.dx = (engineKgPerS + auxiliaryKgPerS - back) / 20;
-    deaeratingTankKg.dx = 0.97 * back + makeUp - mainKgPerS - (isOnTank ? emergencyKgPerS : 0);
+    double lost = ports.at(Port.DEAERATING_TANK_LOSS) * Curve.smoothStep(kg / 50);
+    deaeratingTankKg.dx =
+        0.97 * back + makeUp - mainKgPerS - (isOnTank ? emergencyKgPerS : 0) - lost;
     reserveTankKg.dx = -makeUp - (isOnTank ? 0 : emergencyKgPerS);
     double wanted =
         1.2e5 * (DEAERATED_K - t) + WATER_J_PER_KGK * 64 * back + WATER_J_PER_KGK * 94 * makeUp;

@@ -133,8 +133,10 @@ final class FireRoom implements Machine {
   }
 
   private void ventilation() {
-    supplyKgPerS = supplyScale * ports.at(Port.SUPPLY_FAN);
-    double exhaust = exhaustScale * upper.densityKgPerM3 * ports.at(Port.EXHAUST_FAN);
+    double power = ports.isOn(Port.POWER_LOST) ? 0 : 1;
+    double fan = power * ports.at(Port.SUPPLY_FAN);
+    supplyKgPerS = supplyScale * fan;
+    double exhaust = exhaustScale * upper.densityKgPerM3 * (power * ports.at(Port.EXHAUST_FAN));
     double in = supplyKgPerS + leakKgPerS + frontsKgPerS;
     makeUpKgPerS = Math.max(exhaust - in, 0);
     topKgPerS = Math.min(makeUpKgPerS + in, exhaust + 3 + 6 * ports.at(Port.UPPER_DOOR));
@@ -143,8 +145,7 @@ final class FireRoom implements Machine {
     downKgPerS = Math.max(-rises, 0);
     lowInKgPerS = 0.6 * supplyKgPerS + makeUpKgPerS;
     double layered = 1 + Math.max(upper.airK.x - lower.airK.x, 0) / 15;
-    stirKgPerS =
-        Math.min(3 * (0.3 + 0.7 * ports.at(Port.SUPPLY_FAN)) / layered + 2 * leakKgPerS, 40);
+    stirKgPerS = Math.min(3 * (0.3 + 0.7 * fan) / layered + 2 * leakKgPerS, 40);
   }
 
   private void upperLevel(double casingW, double fireW) {

@@ -63,11 +63,12 @@ final class OilFire implements Machine {
     double poolM2 = Math.min(deckOilKg.x / SPREAD_KG_PER_M2, MOST_POOL_M2);
     double uncovered = 1 - ports.at(Port.FOAM);
     double target = 0;
-    deckOilKg.dx = sprayKgPerS;
+    double running = ports.at(Port.DECK_OIL);
+    deckOilKg.dx = sprayKgPerS + running;
     if (isBurning()) {
       double oil = Math.min(sprayKgPerS, 0.35) + POOL_KG_PER_M2S * poolM2;
       target = oil * HEAT_J_PER_KG * Curve.clip((oxygen - 0.13) / 0.06, 0, 1) * uncovered;
-      deckOilKg.dx = 0.4 * sprayKgPerS - POOL_KG_PER_M2S * poolM2 * uncovered;
+      deckOilKg.dx = 0.4 * sprayKgPerS + running - POOL_KG_PER_M2S * poolM2 * uncovered;
     }
     heatW.dx = (target - heatW.x) / (target > heatW.x ? 12 : 5);
   }

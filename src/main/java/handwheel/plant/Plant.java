@@ -31,7 +31,7 @@ public final class Plant {
   final AirPath air;
   final FuelSystem fuel;
   final BurnerFront front;
-  final GasPath gas = new GasPath();
+  final GasPath gas;
   final GeneratingTubes tubes = new GeneratingTubes();
   final Smoke smoke = new Smoke();
   final FeedSystem feed;
@@ -59,7 +59,7 @@ public final class Plant {
     this.numbers = numbers;
     this.table = table;
     drum = new SteamDrum(numbers, table, ports);
-    safeties = new SafetyValves(numbers);
+    safeties = new SafetyValves(numbers, ports);
     line = new MainSteamLine(numbers, ports);
     superheater = new Superheater(numbers);
     auxiliary = new AuxiliarySteam(ports);
@@ -70,6 +70,7 @@ public final class Plant {
     front = new BurnerFront(numbers, ports);
     saturated = new Furnace(Side.SATURATED, numbers);
     superheated = new Furnace(Side.SUPERHEATER, numbers);
+    gas = new GasPath(numbers, ports, saturated, superheated);
     flames = new FlameRules(front, fuel, ports);
     feed = new FeedSystem(numbers, table, ports);
     space = new FireRoom(numbers, table, ports);
@@ -228,7 +229,6 @@ public final class Plant {
     superheated.evaluate(
         front.fire(Side.SUPERHEATER), air.sideKgPerS(Side.SUPERHEATER), drum, oilK);
     superheater.evaluate(drum, line.superheaterKgPerS, superheated);
-    smoke.evaluate(front, saturated, superheated);
   }
 
   private void evaluateWater() {
@@ -236,11 +236,9 @@ public final class Plant {
     feed.evaluate(drum.pressurePa + drum.backPressurePa, auxiliary.share);
     auxiliary.evaluate(drum, blowersKgPerS, feed, fuel);
     feed.tanks(blowersKgPerS, line.engineKgPerS, auxiliary.flowKgPerS);
-    gas.casing(
-        saturated.releasedW + superheated.releasedW,
-        drum.saturationTemperatureK.x,
-        space.upper.airK.x);
-    gas.evaluate(drum, saturated, superheated, superheater.gasBehindK, feed);
+    gas.casing(drum.saturationTemperatureK.x, space.upper.airK.x);
+    gas.evaluate(drum, superheater.gasBehindK, feed);
+    smoke.evaluate(front, saturated, superheated, gas.sootKgPerS(), feed.economizerLeakKgPerS);
     drum.evaluate(line, auxiliary, feed, gas, safeties);
     tubes.evaluate(drum, saturated.gasK.x);
   }

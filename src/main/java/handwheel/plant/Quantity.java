@@ -329,6 +329,10 @@ public enum Quantity {
   BOILER_EVAPORATION_HEAT("boiler.evaporation-heat", Unit.WATT, p -> p.gas.evaporationW),
   /** Heat into the feed in the economizer. */
   ECONOMIZER_HEAT("economizer.heat", Unit.WATT, p -> p.gas.economizerW),
+  /** Feed lost through a hole in the economizer. */
+  ECONOMIZER_LEAK_FLOW("economizer-leak.flow", Unit.KG_PER_S, p -> p.feed.economizerLeakKgPerS),
+  /** Soot burning in the uptake. */
+  UPTAKE_FIRE_FLOW("uptake-fire.flow", Unit.KG_PER_S, p -> p.gas.sootKgPerS()),
   /** Air of the upper level. */
   SPACE_UPPER_TEMPERATURE("space.upper.temperature", Unit.KELVIN, p -> p.space.upper.airK.x),
   /** Steam in the air of the upper level, mole fraction. */

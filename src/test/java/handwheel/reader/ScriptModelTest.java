@@ -7,7 +7,10 @@ import handwheel.casualty.Amount;
 import handwheel.casualty.Basis;
 import handwheel.casualty.Bound;
 import handwheel.casualty.Casualty;
+import handwheel.casualty.Course;
 import handwheel.casualty.CrewState;
+import handwheel.casualty.Fault;
+import handwheel.casualty.FaultKind;
 import handwheel.casualty.Never;
 import handwheel.casualty.OutcomeRule;
 import handwheel.casualty.Phase;
@@ -80,12 +83,12 @@ final class ScriptModelTest {
                 "leaking", Optional.of(new Amount.Drawn("onset")), Optional.empty()));
     assertThat(CASUALTY.phases().get(1).acts())
         .containsExactly(
-            new PhaseAct.Leak(
+            new Fault.OfMachine(
                 "break",
-                "main-run",
-                Port.LEAK_MAIN_RUN,
-                new Amount.Drawn("hole"),
-                new Amount.Fixed(2)),
+                FaultKind.LEAK,
+                List.of(
+                    new Fault.Aim(Port.LEAK_MAIN_RUN, new Amount.Drawn("hole"), Fault.Scale.BORE)),
+                Course.atOnce(new Amount.Fixed(2))),
             new PhaseAct.Cue("roar", PhaseAct.Sense.HEARD, "everywhere", "A roar overhead."));
     assertThat(CASUALTY.phases().get(1).next().get(0).when())
         .contains(new When.PlantIs(new Truth.LeakFlow("break"), new Bound(true, 0.05), 100));
