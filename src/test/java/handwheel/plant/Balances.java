@@ -125,11 +125,11 @@ public final class Balances {
   }
 
   private static double boilerKgPerS(Plant p) {
-    return p.feed.flowKgPerS - boilerOutKgPerS(p);
+    return p.feed.toDrumKgPerS - boilerOutKgPerS(p);
   }
 
   private static double boilerInW(Plant p) {
-    return p.gas.evaporationW + p.gas.economizerW + p.feed.flowKgPerS * p.feed.enthalpyJPerKg;
+    return p.gas.evaporationW + p.gas.economizerW + p.feed.toDrumKgPerS * p.feed.enthalpyJPerKg;
   }
 
   /** Steam leaves dry, except what water the superheater's share carries over; blow as water. */
@@ -180,7 +180,12 @@ public final class Balances {
   }
 
   private static double feedTanksKgPerS(Plant p) {
-    return 0.97 * p.feed.condensateKgPerS.x - p.feed.flowKgPerS;
+    return 0.97 * p.feed.condensateKgPerS.x - p.feed.flowKgPerS - tankLossKgPerS(p);
+  }
+
+  private static double tankLossKgPerS(Plant p) {
+    double full = Curve.smoothStep(p.feed.deaeratingTankKg.x / 50);
+    return p.position(Port.DEAERATING_TANK_LOSS) * full;
   }
 
   /** Boiler, tanks, and condensate on its way back, 20 s of it. */
@@ -192,9 +197,13 @@ public final class Balances {
     return PlantNumber.MAIN_LINE_CAPACITY.usual() * p.line.pressurePa.x;
   }
 
-  /** All that leaves the boiler but to the auxiliaries, and three per cent of the condensate. */
+  /** All that leaves the boiler but to the auxiliaries, three per cent of the condensate, holes. */
   private static double lostKgPerS(Plant p) {
-    return boilerOutKgPerS(p) - p.auxiliary.flowKgPerS + 0.03 * p.feed.condensateKgPerS.x;
+    return boilerOutKgPerS(p)
+        - p.auxiliary.flowKgPerS
+        + 0.03 * p.feed.condensateKgPerS.x
+        + p.feed.economizerLeakKgPerS
+        + tankLossKgPerS(p);
   }
 
   private static double lineKgPerS(Plant p) {

@@ -57,24 +57,37 @@ final class PhysicalRanges {
           Quantity.BOILER_EVAPORATION_HEAT,
           Quantity.ECONOMIZER_HEAT);
 
+  private static final Range[] OF_STATE = ofStates();
+  private static final Quantity[] QUANTITIES = Quantity.values();
+
   private PhysicalRanges() {}
 
   private record Range(String end, double low, double high) {}
 
+  private static Range[] ofStates() {
+    return Starts.plant("50").continuous().stream()
+        .map(s -> STATES.stream().filter(r -> s.name.endsWith(r.end())).findFirst().orElseThrow())
+        .toArray(Range[]::new);
+  }
+
   /** Adds a line for each state or value that cannot be. */
   static void check(Plant plant, List<String> wrong) {
+    int i = 0;
     for (State state : plant.continuous()) {
-      Range range = STATES.stream().filter(r -> state.name.endsWith(r.end())).findFirst().get();
+      Range range = OF_STATE[i++];
       if (!(state.x >= range.low() && state.x <= range.high())) {
         wrong.add(state.name + " is " + state.x);
       }
     }
-    for (Quantity quantity : Quantity.values()) {
+    for (Quantity quantity : QUANTITIES) {
       double value = plant.value(quantity);
-      boolean isSigned = SIGNED.contains(quantity) || quantity.unit() == Unit.KELVIN;
-      if (!Double.isFinite(value) || (!isSigned && value < 0)) {
+      if (!(value >= 0 && value < Double.POSITIVE_INFINITY) && !isFairBelowZero(quantity, value)) {
         wrong.add(quantity.id() + " is " + value);
       }
     }
+  }
+
+  private static boolean isFairBelowZero(Quantity quantity, double value) {
+    return Double.isFinite(value) && (SIGNED.contains(quantity) || quantity.unit() == Unit.KELVIN);
   }
 }
