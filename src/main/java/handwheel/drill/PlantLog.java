@@ -5,6 +5,7 @@ import handwheel.plant.Burner;
 import handwheel.plant.FurnaceExplosion;
 import handwheel.plant.Limit;
 import handwheel.plant.LitBy;
+import handwheel.plant.ModelRange;
 import handwheel.plant.PlantEvents;
 import handwheel.plant.Safety;
 import java.util.Locale;
@@ -78,5 +79,16 @@ final class PlantLog implements PlantEvents {
   @Override
   public void oilFireOut() {
     log("oil fire out");
+  }
+
+  @Override
+  public void leftRange(ModelRange range, double si) {
+    log(
+        "outside the model: "
+            + range.name()
+            + " "
+            + range.figure(si)
+            + ", its equations hold "
+            + range.limits());
   }
 }

@@ -1,5 +1,6 @@
 package handwheel.plant;
 
+import handwheel.units.Unit;
 import java.util.List;
 
 /**
@@ -10,6 +11,9 @@ import java.util.List;
  */
 final class Bilge implements Machine {
   private static final double LOSES_SUCTION_M = 0.05;
+
+  /** Here the water reaches the furnace bottoms, which is not modelled, m (3.3 ft). */
+  private static final double FURNACE_BOTTOMS_M = 1.0;
 
   final State waterM3 = State.atLeast(0, "bilge.volume");
 
@@ -26,6 +30,11 @@ final class Bilge implements Machine {
   @Override
   public List<State> states() {
     return List.of(waterM3);
+  }
+
+  @Override
+  public List<ModelRange> ranges() {
+    return List.of(ModelRange.below("bilge depth", Unit.FOOT, FURNACE_BOTTOMS_M, this::depthM));
   }
 
   void evaluate(double blowerWaterKgPerS) {

@@ -1,5 +1,6 @@
 package handwheel.plant;
 
+import handwheel.units.Unit;
 import handwheel.water.SaturationTable;
 import java.util.List;
 
@@ -86,6 +87,13 @@ final class FeedSystem implements Machine {
         deaeratingTankK,
         reserveTankKg,
         condensateKgPerS);
+  }
+
+  @Override
+  public List<ModelRange> ranges() {
+    return List.of(
+        ModelRange.between(
+            "deaerating tank temperature", Unit.FAHRENHEIT, 280, 430, () -> deaeratingTankK.x));
   }
 
   void evaluate(double drumPa, double auxiliaryShare) {

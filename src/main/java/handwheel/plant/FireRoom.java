@@ -1,5 +1,6 @@
 package handwheel.plant;
 
+import handwheel.units.Unit;
 import handwheel.water.SaturationTable;
 import handwheel.water.SuperheatedSteam;
 import java.util.List;
@@ -26,6 +27,12 @@ final class FireRoom implements Machine {
   private static final double LEAK_STEAM_J_PER_KGK = 1950;
   private static final double AIR_J_PER_KGK = 1010;
   private static final double HULL_K = 303;
+
+  /** A layer this hot flashes over, 600 C, value from memory; two zones no longer hold. */
+  private static final double FLASHOVER_K = 873;
+
+  /** Walls near freezing: no condensation law below. */
+  private static final double COLDEST_K = 281;
 
   final Level upper;
   final Level lower;
@@ -73,6 +80,21 @@ final class FireRoom implements Machine {
         upper.sootKgPerM3,
         lower.sootKgPerM3,
         oxygen);
+  }
+
+  @Override
+  public List<ModelRange> ranges() {
+    return List.of(
+        temperature("upper", upper),
+        temperature("lower", lower),
+        ModelRange.below("upper level vapour", Unit.ONE, Level.MOST_VAPOUR, () -> upper.vapour.x),
+        ModelRange.below("lower level vapour", Unit.ONE, Level.MOST_VAPOUR, () -> lower.vapour.x),
+        ModelRange.between("upper level oxygen", Unit.ONE, 0, 0.24, () -> oxygen.x));
+  }
+
+  private static ModelRange temperature(String name, Level level) {
+    return ModelRange.between(
+        name + " level temperature", Unit.FAHRENHEIT, COLDEST_K, FLASHOVER_K, () -> level.airK.x);
   }
 
   /** First part: what leaks in and how hot it is. */

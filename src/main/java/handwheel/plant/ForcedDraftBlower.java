@@ -1,5 +1,6 @@
 package handwheel.plant;
 
+import handwheel.units.Unit;
 import java.util.List;
 
 /**
@@ -16,6 +17,11 @@ import java.util.List;
  */
 final class ForcedDraftBlower implements Machine {
   private static final int TRIP_TICKS = 101;
+
+  /**
+   * A quarter above rated speed: what the fan laws are stretched to; there is no overspeed trip.
+   */
+  private static final double FASTEST = 1.25;
 
   final State speed;
   final State scrollWaterKg;
@@ -51,6 +57,12 @@ final class ForcedDraftBlower implements Machine {
   @Override
   public List<State> states() {
     return List.of(speed, scrollWaterKg);
+  }
+
+  @Override
+  public List<ModelRange> ranges() {
+    return List.of(
+        ModelRange.below("blower " + at.number() + " speed", Unit.ONE, FASTEST, () -> speed.x));
   }
 
   @Override

@@ -1,5 +1,6 @@
 package handwheel.plant;
 
+import handwheel.units.Unit;
 import java.util.List;
 
 /**
@@ -71,6 +72,13 @@ final class FuelSystem implements Machine {
         temperatureK,
         tank1Kg,
         tank2Kg);
+  }
+
+  @Override
+  public List<ModelRange> ranges() {
+    return List.of(
+        ModelRange.between(
+            "fuel oil temperature", Unit.FAHRENHEIT, 280, 400, () -> temperatureK.x));
   }
 
   void evaluate(double toBurnersKgPerS, double auxiliaryShare, double roomK) {

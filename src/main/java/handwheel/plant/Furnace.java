@@ -1,5 +1,6 @@
 package handwheel.plant;
 
+import handwheel.units.Unit;
 import java.util.List;
 
 /**
@@ -35,6 +36,11 @@ final class Furnace implements Machine {
 
   /** Brick this hot lights oil, K. */
   static final double LIGHTS_OIL_K = 870;
+
+  /** Below and above these a constant heat capacity of the gas is no longer fair, K. */
+  private static final double COLDEST_GAS_K = 250;
+
+  private static final double HOTTEST_GAS_K = 2_300;
 
   private static final int BURNS_TICKS = 400;
   private static final int IGNITION_TICKS = 16;
@@ -79,6 +85,17 @@ final class Furnace implements Machine {
   public List<State> states() {
     return List.of(
         gasK, brickFaceK, brickCoreK, vapourKg, poolKg, unusedAir, brickDamage, purgeChanges);
+  }
+
+  @Override
+  public List<ModelRange> ranges() {
+    return List.of(
+        ModelRange.between(
+            (side == Side.SATURATED ? "saturated" : "superheater") + " furnace gas temperature",
+            Unit.FAHRENHEIT,
+            COLDEST_GAS_K,
+            HOTTEST_GAS_K,
+            () -> gasK.x));
   }
 
   @Override

@@ -1,5 +1,6 @@
 package handwheel.plant;
 
+import handwheel.units.Unit;
 import java.util.List;
 
 /**
@@ -27,6 +28,11 @@ final class GeneratingTubes implements Machine {
   @Override
   public List<State> states() {
     return List.of(metalK, damage);
+  }
+
+  @Override
+  public List<ModelRange> ranges() {
+    return List.of(ModelRange.below("generating tube damage", Unit.ONE, 1, () -> damage.x));
   }
 
   void evaluate(SteamDrum drum, double gasK) {

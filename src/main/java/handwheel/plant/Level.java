@@ -25,6 +25,9 @@ final class Level implements Machine {
   private static final double FREEZES_NEARLY_K = 281;
   private static final double BOILS_K = 373;
 
+  /** Where the vapour is held, mass fraction. */
+  static final double MOST_VAPOUR = 0.995;
+
   final State airK;
   final State vapour;
   final State wallK;
@@ -48,7 +51,7 @@ final class Level implements Machine {
     this.wallM2 = wallM2;
     this.table = table;
     airK = State.free(name + ".temperature");
-    vapour = State.between(name + ".vapour-mass-fraction", 0, 0.995);
+    vapour = State.between(name + ".vapour-mass-fraction", 0, MOST_VAPOUR);
     wallK = State.free(name + ".wall.temperature");
     dose = State.free(name + ".dose");
     sootKgPerM3 = State.dying(name + ".soot");

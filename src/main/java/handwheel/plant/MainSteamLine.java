@@ -1,5 +1,6 @@
 package handwheel.plant;
 
+import handwheel.units.Unit;
 import java.util.List;
 
 /**
@@ -29,6 +30,9 @@ final class MainSteamLine implements Machine {
   private static final double COOLEST_K = 400;
   private static final double DRAINS_KG_PER_S = 0.45;
   private static final double THROTTLE_LAG_S = 4;
+
+  /** Upper end of the fitted enthalpy of superheated steam, Pa absolute. */
+  private static final double MOST_PA = 5e6;
 
   final State pressurePa = State.atLeast(Physics.ATMOSPHERE_PA, "main-line.pressure");
   final State throttle = State.free("throttle.opening");
@@ -71,6 +75,13 @@ final class MainSteamLine implements Machine {
   @Override
   public List<State> states() {
     return List.of(pressurePa, throttle);
+  }
+
+  @Override
+  public List<ModelRange> ranges() {
+    return List.of(
+        ModelRange.below(
+            "superheater outlet pressure", Unit.PSIA, MOST_PA, () -> superheaterOutletPa));
   }
 
   void evaluate(SteamDrum drum, double superheaterOutletK, SafetyValves safeties) {

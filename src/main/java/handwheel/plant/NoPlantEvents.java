@@ -34,4 +34,7 @@ final class NoPlantEvents implements PlantEvents {
 
   @Override
   public void oilFireOut() {}
+
+  @Override
+  public void leftRange(ModelRange range, double si) {}
 }

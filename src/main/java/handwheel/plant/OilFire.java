@@ -1,5 +1,6 @@
 package handwheel.plant;
 
+import handwheel.units.Unit;
 import java.util.List;
 
 /**
@@ -17,6 +18,8 @@ import java.util.List;
 final class OilFire implements Machine {
   private static final double POOL_KG_PER_M2S = 0.045;
   private static final double HEAT_J_PER_KG = 38e6;
+  private static final double MOST_POOL_M2 = 12;
+  private static final double SPREAD_KG_PER_M2 = 2;
 
   final State deckOilKg = State.dying("fire.oil.mass");
   final State heatW = State.dying("fire.heat");
@@ -34,6 +37,16 @@ final class OilFire implements Machine {
   }
 
   @Override
+  public List<ModelRange> ranges() {
+    return List.of(
+        ModelRange.below(
+            "oil on the deck plates",
+            Unit.KILOGRAM,
+            MOST_POOL_M2 * SPREAD_KG_PER_M2,
+            () -> deckOilKg.x));
+  }
+
+  @Override
   public void walkFlags(StateWalker walker) {
     burning.walk(walker);
   }
@@ -48,7 +61,7 @@ final class OilFire implements Machine {
   }
 
   void evaluate(double sprayKgPerS, double oxygen) {
-    double poolM2 = Math.min(deckOilKg.x / 2, 12);
+    double poolM2 = Math.min(deckOilKg.x / SPREAD_KG_PER_M2, MOST_POOL_M2);
     double uncovered = 1 - ports.at(Port.FOAM);
     double target = 0;
     double running = ports.at(Port.DECK_OIL);

@@ -51,6 +51,7 @@ public final class Plant {
   private final Positions ports = new Positions();
   private final List<Machine> machines;
   private final State[] states;
+  private final ModelRange[] ranges;
 
   /** Values a copy was born with, until its own first evaluation. */
   private double @Nullable [] inherited;
@@ -95,6 +96,7 @@ public final class Plant {
             fire,
             gases);
     states = machines.stream().flatMap(m -> m.states().stream()).toArray(State[]::new);
+    ranges = machines.stream().flatMap(m -> m.ranges().stream()).toArray(ModelRange[]::new);
   }
 
   /**
@@ -237,7 +239,7 @@ public final class Plant {
 
   private void evaluateWater() {
     double blowersKgPerS = blower1.steamKgPerS + blower2.steamKgPerS;
-    feed.evaluate(drum.pressurePa, auxiliary.share);
+    feed.evaluate(drum.pressurePa + drum.backPressurePa, auxiliary.share);
     auxiliary.evaluate(drum, blowersKgPerS, feed, fuel);
     feed.tanks(blowersKgPerS, line.engineKgPerS, auxiliary.flowKgPerS);
     gas.casing(drum.saturationTemperatureK.x, space.upper.airK.x);
@@ -258,8 +260,9 @@ public final class Plant {
 
   /**
    * Applies the discrete rules to the values of the last {@link #evaluate}: safety valves, blower
-   * trips, flames, furnace explosions, water out of sight, limits, the oil fire. What they decide
-   * acts from the next evaluation on, except that an explosion burns vapour and air at once.
+   * trips, flames, furnace explosions, water out of sight, limits, the oil fire, figures that leave
+   * the range of their equations. What they decide acts from the next evaluation on, except that an
+   * explosion burns vapour and air at once.
    *
    * @param events receives what happened
    */
@@ -276,6 +279,9 @@ public final class Plant {
     glass.applyRules(drum.levelM, events);
     latches.applyRules(superheater, tubes, space, events);
     fire.applyRules(events);
+    for (ModelRange range : ranges) {
+      range.applyRule(events);
+    }
   }
 
   /** Moves every state on by one tick with the rates of the last {@link #evaluate}. */
@@ -369,6 +375,9 @@ public final class Plant {
     }
     glass.walkFlags(walker);
     latches.walkFlags(walker);
+    for (ModelRange range : ranges) {
+      range.walkFlag(walker);
+    }
   }
 
   /**
@@ -411,5 +420,9 @@ public final class Plant {
 
   List<State> continuous() {
     return List.of(states);
+  }
+
+  Furnace furnace(Side side) {
+    return side == Side.SATURATED ? saturated : superheated;
   }
 }

@@ -64,6 +64,14 @@ public interface PlantEvents {
   /** The oil fire went out. */
   void oilFireOut();
 
+  /**
+   * A figure left the range in which the equations hold. Told once for each range.
+   *
+   * @param range the range
+   * @param si the figure, SI
+   */
+  void leftRange(ModelRange range, double si);
+
   /** Listens to nothing. */
   PlantEvents NONE = new NoPlantEvents();
 }

@@ -1,5 +1,6 @@
 package handwheel.plant;
 
+import handwheel.units.Unit;
 import handwheel.water.Saturation;
 import handwheel.water.SaturationTable;
 import java.util.List;
@@ -35,8 +36,17 @@ final class SteamDrum implements Machine {
   /** Depth of drum water below which risers begin to uncover, as a volume, m3. */
   private static final double UNCOVERS_M3 = 0.15;
 
+  /** Where the water is held: mass no longer closes, and the run is stamped shortly before, m3. */
+  private static final double LEAST_WATER_M3 = 0.3;
+
+  /** Steam space below which the boiler is as good as full of water, m3. */
+  private static final double SOLID_M3 = 0.3;
+
+  /** Pressure that stops any feed pump against a full boiler, Pa. */
+  private static final double SOLID_PA = 7e6;
+
   final State saturationTemperatureK = State.free("drum.temperature");
-  final State waterM3 = State.atLeast(0.3, "drum.water-volume");
+  final State waterM3;
   final State riserSteamM3 = State.atLeast(0, "drum.riser-steam");
   final State bubblesM3 = State.atLeast(0, "drum.bubbles");
   final State chlorideKg = State.free("drum.chloride-mass");
@@ -50,6 +60,13 @@ final class SteamDrum implements Machine {
   double levelM;
   double dryFraction;
   double carryOver;
+
+  /**
+   * What a boiler without steam space adds to the pressure feed has to overcome, Pa; 0 as long as
+   * there is steam above the water. Engineering estimate.
+   */
+  double backPressurePa;
+
   double tubeKgPerS;
   double ventKgPerS;
   double blowKgPerS;
@@ -70,6 +87,7 @@ final class SteamDrum implements Machine {
     this.table = table;
     this.ports = ports;
     totalM3 = numbers.get(PlantNumber.DRUM_TOTAL_VOLUME);
+    waterM3 = State.between("drum.water-volume", LEAST_WATER_M3, totalM3);
     riserM3 = numbers.get(PlantNumber.DRUM_RISER_VOLUME);
     downcomerM3 = numbers.get(PlantNumber.DRUM_DOWNCOMER_VOLUME);
     glassM3 = numbers.get(PlantNumber.DRUM_GLASS_VOLUME);
@@ -86,6 +104,19 @@ final class SteamDrum implements Machine {
     return List.of(saturationTemperatureK, waterM3, riserSteamM3, bubblesM3, chlorideKg);
   }
 
+  @Override
+  public List<ModelRange> ranges() {
+    return List.of(
+        ModelRange.between(
+            "drum temperature", Unit.KELVIN, 280, 600, () -> saturationTemperatureK.x),
+        ModelRange.between(
+            "boiler water volume",
+            Unit.CUBIC_METRE,
+            LEAST_WATER_M3 + 0.05,
+            totalM3 - SOLID_M3,
+            () -> waterM3.x));
+  }
+
   /** First part of an evaluation: everything that follows from the drum's states alone. */
   void look() {
     table.at(saturationTemperatureK.x, sat);
@@ -97,6 +128,7 @@ final class SteamDrum implements Machine {
     levelM = (drumWaterM3 + bubblesM3.x - glassM3) / waterAreaM2;
     dryFraction =
         drumWaterM3 < UNCOVERS_M3 ? Curve.smoothStep((UNCOVERS_M3 - drumWaterM3) / 2.4) : 0;
+    backPressurePa = SOLID_PA * Curve.smoothStep((SOLID_M3 - totalM3 + waterM3.x) / SOLID_M3);
     carryOver = 0.0005 + 0.25 * Curve.smoothStep((levelM - 0.20) / 0.20);
     openings();
   }

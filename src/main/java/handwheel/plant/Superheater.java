@@ -1,5 +1,6 @@
 package handwheel.plant;
 
+import handwheel.units.Unit;
 import java.util.List;
 
 /**
@@ -22,6 +23,7 @@ final class Superheater implements Machine {
   private static final double STRAY_W_PER_K = 40;
   private static final double CREEPS_ABOVE_K = 800;
   private static final double LARSON_MILLER_K = 20_500;
+  private static final double ICE_K = 273;
 
   final State metalK = State.free("superheater.metal.temperature");
   final State outletK = State.free("superheater.outlet.temperature");
@@ -48,6 +50,14 @@ final class Superheater implements Machine {
   @Override
   public List<State> states() {
     return List.of(metalK, outletK, damage);
+  }
+
+  @Override
+  public List<ModelRange> ranges() {
+    return List.of(
+        ModelRange.between(
+            "superheater outlet temperature", Unit.FAHRENHEIT, ICE_K, 950, () -> outletK.x),
+        ModelRange.below("superheater tube damage", Unit.ONE, 1, () -> damage.x));
   }
 
   void evaluate(SteamDrum drum, double flowKgPerS, Furnace furnace) {

@@ -21,6 +21,7 @@ record Column(String name, ToDoubleFunction<Plant> reading) {
           entry("drum p", psig(Quantity.DRUM_PRESSURE)),
           entry("superheater out p", psig(Quantity.SUPERHEATER_OUTLET_PRESSURE)),
           entry("line p", psig(Quantity.MAIN_LINE_PRESSURE)),
+          entry("boiler", f(Quantity.DRUM_TEMPERATURE)),
           entry("level", in(Quantity.DRUM_LEVEL, Unit.INCH)),
           entry("steam total", klb(Quantity.DRUM_STEAM_FLOW)),
           entry("superheater flow", klb(Quantity.SUPERHEATER_FLOW)),

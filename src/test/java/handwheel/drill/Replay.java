@@ -47,13 +47,20 @@ final class Replay {
 
   /** Plays the run to its end, showing the plant at every row. */
   void play(Consumer<Plant> row) {
+    play(row, p -> {}, p -> {});
+  }
+
+  /** Also shows the plant in every tick, after its evaluation and after its rules. */
+  void play(Consumer<Plant> row, Consumer<Plant> evaluated, Consumer<Plant> ruled) {
     int last = run.durationS() * 20;
     int every = run.spacingS() * 20;
     for (int tick = 0; tick <= last; tick++) {
       log.tick = tick;
       orders(tick * 0.05);
       plant.evaluate();
+      evaluated.accept(plant);
       plant.applyRules(log);
+      ruled.accept(plant);
       if (tick % every == 0) {
         row.accept(plant);
       }

@@ -4,6 +4,7 @@ import handwheel.plant.Burner;
 import handwheel.plant.FurnaceExplosion;
 import handwheel.plant.Limit;
 import handwheel.plant.LitBy;
+import handwheel.plant.ModelRange;
 import handwheel.plant.PlantEvents;
 import handwheel.plant.Safety;
 import handwheel.plant.Side;
@@ -14,6 +15,7 @@ import java.util.Locale;
 /** Writes down what happens in the words of the reference runs. */
 final class RunListener implements PlantEvents {
   final List<String[]> events = new ArrayList<>();
+  final List<String> outside = new ArrayList<>();
   int tick;
 
   void note(String words) {
@@ -108,5 +110,11 @@ final class RunListener implements PlantEvents {
   @Override
   public void oilFireOut() {
     add("oil fire out");
+  }
+
+  /** The study has no such event: it is kept apart. */
+  @Override
+  public void leftRange(ModelRange range, double si) {
+    outside.add(range.name() + " at " + tick / 20 + " s");
   }
 }

@@ -164,6 +164,15 @@ class ByHandTest {
     assertThat(told).hasSize(1);
   }
 
+  /** A boiler full of water takes no more: its steam space is never negative. */
+  @Test
+  void aBoilerFullOfWaterStopsTheFeedPump() {
+    Plant plant = at("50", Port.FEED_CHECK, 1);
+    Run.ticks(plant, 24_000);
+    assertThat(plant.drum.waterM3.x).isBetween(9.6, 9.9);
+    assertThat(plant.drum.backPressurePa).isGreaterThan(1e6);
+  }
+
   @Test
   void aFailedSuperheaterIsToldOnce() {
     Plant plant = Starts.plant("100");

@@ -34,4 +34,7 @@ class QuietEvents implements PlantEvents {
 
   @Override
   public void oilFireOut() {}
+
+  @Override
+  public void leftRange(ModelRange range, double si) {}
 }

@@ -59,6 +59,7 @@ final class TestFiles {
     Stream.of("s1", "s2", "s3", "s4", "s5", "h1", "h2", "h3")
         .map(burner -> "burner." + burner + ".lit")
         .forEach(all::add);
+    all.addAll(List.of("furnace.saturated.purge", "furnace.superheater.purge", "stack.draft"));
     return new StateNames(continuous, all);
   }
 
