@@ -1,5 +1,6 @@
 package handwheel.app;
 
+import handwheel.debrief.Debrief;
 import handwheel.debrief.Scripts;
 import handwheel.logbook.Entry;
 import java.util.List;
@@ -16,7 +17,9 @@ final class NextDrills {
     return List.of(
         "Those 20 seconds again, as text: `handwheel debrief "
             + read.path()
-            + " --at SECONDS`, with the time at which it turned.",
+            + " --at "
+            + Debrief.TURNED
+            + "`.",
         "The first minute again, now: `handwheel drill "
             + run.script()
             + " --seed "

@@ -36,7 +36,7 @@ final class CostSection {
               lost.name(c.charge())
                   + ", "
                   + c.charge().type().word()
-                  + " at "
+                  + ", "
                   + times.at(c.charge().tick())
                   + alone,
               c.mended()));
@@ -57,6 +57,12 @@ final class CostSection {
                 "Steam in room",
                 "Points"),
             rows));
+    if (simulated.outcome().points() == 0) {
+      blocks.add(
+          new Block.Paragraph(
+              "Points do not fall below 0: here more was lost than there was, so one act mended may"
+                  + " show no gain in points. Look at the people first."));
+    }
     if (simulated.costs().stream().anyMatch(c -> !c.isEnough())) {
       blocks.add(
           new Block.Paragraph(

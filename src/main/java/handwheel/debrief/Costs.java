@@ -36,7 +36,10 @@ final class Costs {
   /** Returns the cost of each mistake that can be mended, in the order of the sheet. */
   List<Cost> each() {
     List<TimedInput> inputs = RecordedInputs.of(run.entries(), reader);
-    return run.sheet().charges().stream().flatMap(c -> cost(c, inputs).stream()).toList();
+    return run.sheet().charges().stream()
+        .filter(c -> c.points() > 0)
+        .flatMap(c -> cost(c, inputs).stream())
+        .toList();
   }
 
   private Optional<Cost> cost(Charge charge, List<TimedInput> inputs) {
@@ -61,7 +64,7 @@ final class Costs {
     Played best = run;
     Played now = run;
     for (int round = 0; round < ROUNDS && !now.sheet().charges().isEmpty(); round++) {
-      Optional<Edit> edit = edit(now, round);
+      Optional<Edit> edit = edit(now);
       if (edit.isEmpty()) {
         break;
       }
@@ -71,12 +74,12 @@ final class Costs {
     return best.outcome();
   }
 
-  private Optional<Edit> edit(Played now, int round) {
+  private Optional<Edit> edit(Played now) {
     List<Edit> edits = new ArrayList<>();
     for (Charge charge : now.sheet().charges()) {
       List<Edit> ways = mending.ways(charge, now);
       if (!ways.isEmpty()) {
-        edits.add(ways.get(Math.min(round, ways.size() - 1)));
+        edits.add(ways.get(ways.size() - 1));
       }
     }
     return edits.stream().reduce(Edit::and);

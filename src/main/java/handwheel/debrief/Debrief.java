@@ -12,6 +12,9 @@ import java.util.Optional;
 
 /** Everything a debrief tells of one run, and its two printed forms. */
 public final class Debrief {
+  /** In an action this word stands for the moment at which it turned. */
+  public static final String TURNED = "TURNED";
+
   private final Request request;
   private final List<Entry> run;
   private final ScoreSheet sheet;
@@ -78,7 +81,7 @@ public final class Debrief {
     this.sheet = sheet;
     this.simulated = simulated;
     this.words = told.words();
-    this.lost = new Lost(told);
+    this.lost = new Lost(request.found().casualty(), told);
     List<Cost> costs = simulated.map(Simulated::costs).orElse(List.of());
     this.lesson =
         new Lessons(lost, Times.of(run), words).of(request.found().casualty(), sheet, costs);
@@ -101,7 +104,7 @@ public final class Debrief {
     Played shown = Played.play(setup, witness);
     Optional<Simulated> simulated =
         request.troubles().isEmpty() ? Optional.of(simulate(setup, run, shown)) : Optional.empty();
-    return new Debrief(request, sheet, simulated, told(found, shown));
+    return new Debrief(request, sheet, simulated, told(found, run, shown));
   }
 
   private static Simulated simulate(Rehearsal.Setup setup, List<Entry> run, Played witness) {
@@ -111,12 +114,12 @@ public final class Debrief {
     return new Simulated(played.outcome(), costs.each(), costs.all());
   }
 
-  private static Lost.Told told(Scripts.Found found, Played witness) {
+  private static Lost.Told told(Scripts.Found found, List<Entry> run, Played witness) {
     Names names = new Names(found.ship());
     OrderText reader = new OrderText(found.ship(), found.casualty().messages());
     StepWords words = new StepWords(names, new Cues(found.casualty()), reader);
     return new Lost.Told(
-        found.casualty(),
+        run,
         words,
         new Plain(found.ship(), found.casualty(), words),
         new Trigger(found.casualty(), words, names),

@@ -119,7 +119,7 @@ final class DebriefPage {
 
   private void delays() {
     List<List<String>> rows = new ArrayList<>();
-    for (Delay d : new Delays(casualty, debrief.run(), debrief.sheet()).all()) {
+    for (Delay d : new Delays(debrief).all()) {
       rows.add(
           List.of(
               casualty.step(d.step()).map(debrief.words()::act).orElse(d.step()),
@@ -259,6 +259,12 @@ final class DebriefPage {
   }
 
   private void actions() {
-    add("Now do this", List.of(new Block.Bullets(debrief.request().actions())));
+    add(
+        "Now do this",
+        List.of(
+            new Block.Bullets(
+                debrief.request().actions().stream()
+                    .map(a -> a.replace(Debrief.TURNED, debrief.lesson().at()))
+                    .toList())));
   }
 }

@@ -20,11 +20,13 @@ final class Delays {
   private final Casualty casualty;
   private final List<Entry> entries;
   private final ScoreSheet sheet;
+  private final Attempts attempts;
 
-  Delays(Casualty casualty, List<Entry> entries, ScoreSheet sheet) {
-    this.casualty = casualty;
-    this.entries = List.copyOf(entries);
-    this.sheet = sheet;
+  Delays(Debrief debrief) {
+    this.casualty = debrief.request().found().casualty();
+    this.entries = debrief.run();
+    this.sheet = debrief.sheet();
+    this.attempts = new Attempts(entries, debrief.words());
   }
 
   /** Returns one for each step that has a cue which was given, in the order of the script. */
@@ -110,6 +112,9 @@ final class Delays {
     boolean isNoFault = charge(step).filter(c -> c.type() == ErrorClass.NO_FAULT).isPresent();
     if (isNoFault) {
       return "crew or gear";
+    }
+    if (attempts.isOrdered(step)) {
+      return "ordered, not brought about";
     }
     return cue.noticed() ? "not ordered" : "could not be seen from where you stood";
   }

@@ -29,6 +29,7 @@ final class Lessons {
   Lesson of(Casualty casualty, ScoreSheet sheet, List<Cost> costs) {
     Optional<Charge> worst = worst(sheet, costs);
     return new Lesson(
+        worst.map(c -> times.at(turnedTick(c))).orElse("0:00"),
         worst.map(this::turned).orElse("It did not turn: no act was charged."),
         worst.map(lost::next).orElse("The same again, a little sooner, with the other branch."),
         right(casualty, sheet),
@@ -54,7 +55,17 @@ final class Lessons {
   }
 
   private String turned(Charge c) {
-    return times.at(c.tick()) + ", " + lost.name(c) + ": " + lost.happened(c);
+    return times.at(turnedTick(c)) + ", " + lost.name(c) + ": " + lost.happened(c);
+  }
+
+  /** What came late turned the drill when its time ran out. */
+  private long turnedTick(Charge c) {
+    return c.type() == ErrorClass.LATE
+        ? lost.step(c)
+            .flatMap(Step::within)
+            .map(w -> Math.min(c.tick(), times.zeroTick() + w.ticks()))
+            .orElse(c.tick())
+        : c.tick();
   }
 
   private String right(Casualty casualty, ScoreSheet sheet) {

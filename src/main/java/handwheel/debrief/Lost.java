@@ -5,6 +5,7 @@ import handwheel.casualty.Grade;
 import handwheel.casualty.Never;
 import handwheel.casualty.OutcomeRule;
 import handwheel.casualty.Step;
+import handwheel.logbook.Entry;
 import handwheel.scoring.Charge;
 import handwheel.scoring.ErrorClass;
 import handwheel.scoring.StepResult;
@@ -13,12 +14,20 @@ import java.util.Optional;
 
 /** One lost point for the person who lost it: what happened, what should have, what to do. */
 final class Lost {
+  private static final String SAFER =
+      "Leave him where he is. What can be worked from outside the fire room is worked from there. ";
+
+  /** A rule about more places than these is about a whole level of the fire room. */
+  private static final int MOST_PLACES = 4;
+
+  private final Casualty casualty;
   private final Told told;
+  private final Attempts attempts;
 
   /** What the words are made from. */
-  record Told(
-      Casualty casualty, StepWords words, Plain plain, Trigger trigger, List<Says> witness) {
+  record Told(List<Entry> run, StepWords words, Plain plain, Trigger trigger, List<Says> witness) {
     Told {
+      run = List.copyOf(run);
       witness = List.copyOf(witness);
     }
 
@@ -38,8 +47,10 @@ final class Lost {
     }
   }
 
-  Lost(Told told) {
+  Lost(Casualty casualty, Told told) {
+    this.casualty = casualty;
     this.told = told;
+    this.attempts = new Attempts(told.run(), told.words());
   }
 
   static List<Says> says(Played witness) {
@@ -56,11 +67,11 @@ final class Lost {
   }
 
   Optional<Step> step(Charge c) {
-    return told.casualty().step(c.step()).filter(s -> s.grade().spot().equals(c.spot()));
+    return casualty.step(c.step()).filter(s -> s.grade().spot().equals(c.spot()));
   }
 
   private Optional<Never> never(Charge c) {
-    return told.casualty().nevers().stream()
+    return casualty.nevers().stream()
         .filter(n -> n.id().equals(c.step()) && n.grade().spot().equals(c.spot()))
         .findFirst();
   }
@@ -73,11 +84,12 @@ final class Lost {
   }
 
   String happened(Charge c) {
-    return told.plain().text(c.happened());
+    String more = step(c).map(attempts::refusals).orElse("");
+    return told.plain().text(c.happened()) + more;
   }
 
   String reading(Charge c) {
-    return Names.capital(told.plain().text(c.reading())) + ".";
+    return told.plain().text(c.reading()).replaceFirst("\\.$", "") + ".";
   }
 
   String should(Charge c) {
@@ -93,12 +105,13 @@ final class Lost {
       return name + " moved toward " + (m.isOpening() ? "open" : "shut");
     }
     Never.Sending s = (Never.Sending) never.act();
-    String who = s.who().equals("anyone") ? "anybody" : told.words().names().title(s.who());
-    return who + " sent to " + String.join(", ", s.places().stream().map(this::place).toList());
+    boolean isAnyone = s.who().equals("anyone");
+    String who = isAnyone ? "anybody" : told.words().names().title(s.who());
+    return who + " sent " + (s.places().size() > MOST_PLACES ? "back inside" : "to " + places(s));
   }
 
-  private String place(String id) {
-    return told.words().names().place(id);
+  private String places(Never.Sending sending) {
+    return String.join(", ", sending.places().stream().map(told.words().names()::place).toList());
   }
 
   String why(Charge c) {
@@ -110,7 +123,7 @@ final class Lost {
   }
 
   private Optional<Grade> outcome(Charge c) {
-    return told.casualty().outcomes().stream()
+    return casualty.outcomes().stream()
         .map(OutcomeRule::grade)
         .filter(g -> g.spot().equals(c.spot()))
         .findFirst();
@@ -121,14 +134,12 @@ final class Lost {
     if (c.type() == ErrorClass.HARM) {
       return "Get people out first, and do the acts above in time: see what each mistake cost.";
     }
-    Optional<Step> own = step(c).or(() -> never(c).flatMap(this::stepOf));
+    Optional<Step> own = step(c).or(() -> never(c).flatMap(n -> stepOf(n, c)));
     if (own.isPresent()) {
       String next = told.trigger().next(own.get(), told.says(own.get().id()));
       return next + confirm(c);
     }
-    return never(c)
-        .map(n -> "Before you say it, ask whether it is safe now. " + n.grade().why())
-        .orElse("");
+    return never(c).map(n -> SAFER + n.grade().why()).orElse("");
   }
 
   private static String confirm(Charge c) {
@@ -137,16 +148,19 @@ final class Lost {
         : "";
   }
 
-  /** The step that works the fitting of a rule. */
-  private Optional<Step> stepOf(Never never) {
+  /** The step that works the fitting of a rule, or that the forbidden order was for. */
+  private Optional<Step> stepOf(Never never, Charge c) {
     return never.act() instanceof Never.Moving m
-        ? told.casualty().response().stream()
+        ? casualty.response().stream()
             .filter(
                 s ->
                     s.test() instanceof handwheel.casualty.StepTest.FittingIs f
                         && f.fittings().contains(m.fitting())
                         && f.isOpen() == m.isOpening())
             .findFirst()
-        : Optional.empty();
+        : attempts
+            .order(c.tick())
+            .flatMap(
+                o -> casualty.response().stream().filter(s -> Attempts.isFor(o, s)).findFirst());
   }
 }

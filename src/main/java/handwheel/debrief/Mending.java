@@ -45,7 +45,12 @@ final class Mending {
     List<Edit> all = new ArrayList<>();
     if (step.isPresent()) {
       moved(step.get(), charge, run).ifPresent(all::add);
-      all.add(replaced(step.get(), charge, run));
+      boolean isPlace =
+          charge.type() == ErrorClass.WRONG_PLACE || charge.type() == ErrorClass.UNSAFE;
+      if (isPlace) {
+        all.add(replaced(step.get(), charge, run, firstTick(step.get(), run)));
+      }
+      all.add(replaced(step.get(), charge, run, 0));
     } else {
       unbroken(charge, run).ifPresent(all::add);
     }
@@ -82,15 +87,19 @@ final class Mending {
   }
 
   /** The witness's orders in the place of what was said, not before what must come first. */
-  private Edit replaced(Step step, Charge charge, Played run) {
+  private Edit replaced(Step step, Charge charge, Played run, long fromTick) {
     List<TimedInput> own = new ArrayList<>(said(run.step(step.id()).orElseThrow().orders(), run));
     if (charge.type() == ErrorClass.WRONG_WAY && step.test() instanceof StepTest.FittingIs f) {
       own.addAll(working(f.fittings(), run));
     }
-    boolean isPlace = charge.type() == ErrorClass.WRONG_PLACE || charge.type() == ErrorClass.UNSAFE;
-    long earliest =
-        Math.max(notBefore(step, run), isPlace && !own.isEmpty() ? own.get(0).tick() : 0);
+    long earliest = Math.max(notBefore(step, run), fromTick);
     return new Edit(own, witness.of(step.id(), earliest, run));
+  }
+
+  /** When the first of the step's own orders was said. */
+  private long firstTick(Step step, Played run) {
+    List<TimedInput> own = said(run.step(step.id()).orElseThrow().orders(), run);
+    return own.isEmpty() ? 0 : own.get(0).tick();
   }
 
   /** The forbidden order left out; an act of the response comes back as the witness does it. */

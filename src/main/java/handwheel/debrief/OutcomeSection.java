@@ -22,8 +22,9 @@ final class OutcomeSection {
 
   Page.Section section() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Block.Bullets(people()));
-    debrief.simulated().ifPresent(s -> blocks.add(new Block.Bullets(plant(s.outcome()))));
+    List<String> lines = new ArrayList<>(people());
+    debrief.simulated().ifPresent(s -> lines.addAll(plant(s.outcome())));
+    blocks.add(new Block.Bullets(lines));
     List<String> events = events();
     if (!events.isEmpty()) {
       blocks.add(new Block.Paragraph("What followed in the plant (told here, not charged again):"));
@@ -36,7 +37,7 @@ final class OutcomeSection {
     List<String> lines = new ArrayList<>();
     for (Note n : debrief.sheet().notes()) {
       if (n.kind() == Note.Kind.HURT || n.kind() == Note.Kind.DOWN) {
-        lines.add(times.at(n.tick()) + "  " + Names.capital(plain.text(n.text())) + after(n) + ".");
+        lines.add(times.at(n.tick()) + "  " + Names.capital(plain.text(n.text())) + ".");
       }
     }
     lines.add(
@@ -98,10 +99,6 @@ final class OutcomeSection {
       second = clock;
     }
     return lines;
-  }
-
-  private String after(Note note) {
-    return note.step().isEmpty() ? "" : " (after " + plain.text(note.step()) + ")";
   }
 
   /**

@@ -11,6 +11,8 @@ final class PageText implements Block.Visitor {
 
   private final List<String> lines = new ArrayList<>();
 
+  private boolean isAfterNotes;
+
   private PageText() {}
 
   static List<String> lines(Page page) {
@@ -23,6 +25,7 @@ final class PageText implements Block.Visitor {
   private void section(Page.Section section) {
     lines.add("");
     wrapped("", "", section.title().toUpperCase(Locale.ROOT));
+    isAfterNotes = false;
     section.blocks().forEach(b -> b.accept(this));
   }
 
@@ -36,6 +39,10 @@ final class PageText implements Block.Visitor {
 
   @Override
   public void paragraph(Block.Paragraph block) {
+    if (isAfterNotes) {
+      lines.add("");
+      isAfterNotes = false;
+    }
     wrapped("  ", "  ", block.text());
   }
 
@@ -52,6 +59,7 @@ final class PageText implements Block.Visitor {
       String label = Wrap.left("    " + l.label(), 4 + LABEL);
       wrapped(label, " ".repeat(4 + LABEL), l.text());
     }
+    isAfterNotes = true;
   }
 
   @Override
@@ -59,6 +67,7 @@ final class PageText implements Block.Visitor {
     lines.add("");
     wrapped("  ", "  ", block.caption());
     lines.addAll(TableText.lines(block, WIDTH));
+    isAfterNotes = true;
   }
 
   @Override

@@ -32,13 +32,15 @@ record StepWords(Names names, Cues cues, OrderText reader) implements StepTest.V
   }
 
   private String window(Window window) {
-    return Times.span(window.ticks()).replace(".0 s", " s") + " of `" + cue(window.cue()) + "`";
+    return Times.span(window.ticks()).replace(".0 s", " s") + " of \"" + cue(window.cue()) + "\"";
   }
 
-  /** The words of a cue without the full stop. */
+  /** The first sentence of a cue, without its full stop. */
   String cue(String id) {
     String text = cues.text(id);
-    return text.endsWith(".") ? text.substring(0, text.length() - 1) : text;
+    int end = text.indexOf(". ");
+    String first = end < 0 ? text : text.substring(0, end);
+    return first.endsWith(".") ? first.substring(0, first.length() - 1) : first;
   }
 
   private static String side(Step.Side side) {

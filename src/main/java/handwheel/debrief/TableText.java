@@ -1,8 +1,9 @@
 package handwheel.debrief;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** A table as text: columns as wide as they need, the widest wrapped until all fit. */
 final class TableText {
@@ -25,7 +26,10 @@ final class TableText {
 
   private static int[] widths(Block.Table table, int room) {
     int[] widths = new int[table.head().size()];
-    Stream.concat(Stream.of(table.head()), table.rows().stream()).forEach(r -> widen(widths, r));
+    List<String> heads = new ArrayList<>();
+    table.rows().forEach(r -> widen(widths, r));
+    table.head().forEach(h -> heads.add(longestWord(h)));
+    widen(widths, heads);
     while (sum(widths) + GAP * (widths.length - 1) > room) {
       widths[widest(widths)]--;
     }
@@ -36,6 +40,12 @@ final class TableText {
     for (int i = 0; i < widths.length; i++) {
       widths[i] = Math.max(widths[i], row.get(i).length());
     }
+  }
+
+  private static String longestWord(String head) {
+    return Arrays.stream(head.split(" ", -1))
+        .max(Comparator.comparingInt(String::length))
+        .orElse("");
   }
 
   private static int sum(int[] widths) {
@@ -77,6 +87,6 @@ final class TableText {
 
   /** Figures stand under each other by their last digit. */
   static boolean isFigure(String cell) {
-    return cell.matches("[-+]?\\d+(\\.\\d+)?(:\\d\\d)?( \\S{1,4})?|-");
+    return cell.matches("[-+]?\\d+(\\.\\d+)?(:\\d\\d)?( (kg|F|in|s|psig|K|%))?|-");
   }
 }

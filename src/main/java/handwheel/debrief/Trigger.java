@@ -2,8 +2,10 @@ package handwheel.debrief;
 
 import handwheel.casualty.Casualty;
 import handwheel.casualty.Step;
+import handwheel.casualty.StepTest;
 import handwheel.casualty.Upon;
 import handwheel.casualty.WitnessLine;
+import handwheel.ship.Ship;
 import handwheel.units.Measure;
 import java.util.List;
 import java.util.Optional;
@@ -23,7 +25,22 @@ final class Trigger {
   /** What to do next time, as an order to oneself with its cue. */
   String next(Step step, List<String> says) {
     String say = says.isEmpty() ? "see to it: " + words.act(step) : said(says);
-    return cue(step, says) + ": " + say + ".";
+    String cue = cue(step, says);
+    return cue + before(step, cue) + ": " + say + ".";
+  }
+
+  /** What must have come before, as far as the cue does not say it already. */
+  private String before(Step step, String cue) {
+    List<String> acts =
+        step.after().keySet().stream()
+            .flatMap(id -> casualty.step(id).stream())
+            .filter(
+                s ->
+                    !(s.test() instanceof StepTest.ReadProof r
+                        && cue.contains(names.gauge(r.gauge()))))
+            .map(words::act)
+            .toList();
+    return acts.isEmpty() ? "" : ", and only after " + String.join(" and ", acts);
   }
 
   private String said(List<String> says) {
@@ -36,7 +53,7 @@ final class Trigger {
 
   private String cue(Step step, List<String> says) {
     Optional<String> upon = says.isEmpty() ? Optional.empty() : upon(says.get(0));
-    return upon.or(() -> step.within().map(w -> "On `" + words.cue(w.cue()) + "`"))
+    return upon.or(() -> step.within().map(w -> "On \"" + words.cue(w.cue()) + "\""))
         .orElse("As soon as it can be done");
   }
 
@@ -57,7 +74,7 @@ final class Trigger {
 
   private Optional<String> words(Upon upon) {
     if (upon instanceof Upon.CueNoticed c) {
-      return Optional.of("On `" + words.cue(c.cue()) + "`");
+      return Optional.of("On \"" + words.cue(c.cue()) + "\"");
     }
     if (upon instanceof Upon.Done d) {
       return Optional.of("When " + names.fitting(d.fitting()) + " is reported done");
@@ -69,7 +86,9 @@ final class Trigger {
       return Optional.of("When you have the reading: " + reading(r));
     }
     if (upon instanceof Upon.Arrived a) {
-      return Optional.of("When " + names.title(a.who()) + " is at " + names.place(a.place()));
+      boolean isTrainee = a.who().equals(Ship.SUPERVISOR);
+      String who = isTrainee ? "you are" : names.title(a.who()) + " is";
+      return Optional.of("When " + who + " at " + names.place(a.place()));
     }
     if (upon instanceof Upon.Counted) {
       return Optional.of("When everyone is counted");

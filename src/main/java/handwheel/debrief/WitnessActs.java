@@ -10,6 +10,9 @@ import java.util.List;
 
 /** The orders by which the witness does each step, in a run with the same seed. */
 final class WitnessActs {
+  private static final int LOOKS = 3;
+  private static final long LOOK_TICKS = 300;
+
   private final Played witness;
   private final OrderText reader;
 
@@ -38,22 +41,36 @@ final class WitnessActs {
       }
     }
     own.forEach(i -> all.addAll(sendings(i, run)));
-    all.addAll(own);
+    own.forEach(i -> all.addAll(untilSeen(i)));
     return all;
   }
 
+  /** A gauge is read again until it shows what is waited for: looking costs nothing. */
+  private static List<TimedInput> untilSeen(TimedInput act) {
+    List<TimedInput> all = new ArrayList<>(List.of(act));
+    boolean isLook = act.input() instanceof Input.Said s && s.order() instanceof Order.Read;
+    for (int i = 1; isLook && i <= LOOKS; i++) {
+      all.add(act.at(act.tick() + i * LOOK_TICKS));
+    }
+    return all;
+  }
+
+  /** The witness's sending of the man, unless he was sent as early as that. */
   private List<TimedInput> sendings(TimedInput act, Played run) {
     String who = act.input() instanceof Input.Said s ? s.order().text().split(" ", 2)[0] : "";
-    List<String> said = run.orders().stream().map(Entry.OrderSaid::say).toList();
     return RecordedInputs.of(List.copyOf(witness.orders()), reader).stream()
-        .filter(i -> i.tick() < act.tick() && isSending(i, who, said))
+        .filter(i -> i.tick() < act.tick() && isSending(i, who) && !isSaid(i, run))
         .toList();
   }
 
-  private static boolean isSending(TimedInput input, String who, List<String> said) {
+  private static boolean isSending(TimedInput input, String who) {
     return input.input() instanceof Input.Said s
         && s.order() instanceof Order.Go g
-        && g.who().equals(who)
-        && !said.contains(g.text());
+        && g.who().equals(who);
+  }
+
+  private static boolean isSaid(TimedInput sending, Played run) {
+    String text = ((Input.Said) sending.input()).order().text();
+    return run.orders().stream().anyMatch(o -> o.t() <= sending.tick() && o.say().equals(text));
   }
 }
