@@ -1,20 +1,28 @@
 package handwheel.app;
 
 import handwheel.archive.RecordFile;
-import handwheel.debrief.DebriefText;
+import handwheel.debrief.Debrief;
+import handwheel.debrief.Moment;
+import handwheel.debrief.OwnLines;
 import handwheel.debrief.Scripts;
 import handwheel.debrief.Verification;
 import handwheel.logbook.Entry;
 import handwheel.logbook.RunRecord;
+import handwheel.proof.WitnessPlayer;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
-/** {@code debrief RECORD}: the run told again, with its score. */
+/** {@code debrief RECORD}: what happened, why, what it cost, and what to do next time. */
 final class DebriefCommand implements Command {
+  private static final List<String> WITH_VALUE = List.of("--html", "--at", "--own");
+
   private final Drills drills;
+
+  /** A record that was read: its file, its entries, its script, why it does not hold. */
+  record Read(Path path, List<Entry> entries, Scripts.Found found, List<String> troubles) {}
 
   DebriefCommand(Drills drills) {
     this.drills = drills;
@@ -27,29 +35,66 @@ final class DebriefCommand implements Command {
 
   @Override
   public String summary() {
-    return "RECORD\n      score sheet and timeline of a run";
+    return "RECORD [--own FILE] [--html FILE] [--json] [--at SECONDS]\n"
+        + "      what happened, why, what each mistake cost, what to do next time; first asks for\n"
+        + "      the trainee's own three lines, or takes them from a file of three lines;\n"
+        + "      --at 41 or --at 0:41: the 20 s around that time from the first cue again";
   }
 
   @Override
   public int run(List<String> words, Console console) throws Usage, IOException {
-    String name = Arguments.of(words, List.of(), List.of()).only("record");
-    Path path = Path.of(name);
+    Arguments args = Arguments.of(words, WITH_VALUE, List.of("--json"));
+    Path path = Path.of(args.only("record"));
     if (!Files.isRegularFile(path)) {
-      throw new Usage("there is no record `" + name + "`.");
+      throw new Usage("there is no record `" + path + "`.");
     }
     RunRecord record = RecordFile.read(path);
+    Verification verification = Verification.of(record, drills);
+    if (!args.has("--json")) {
+      verification.troubles().forEach(t -> console.result("THIS RECORD DOES NOT HOLD: " + t));
+    }
     if (record.entries().isEmpty()) {
       record.problems().forEach(p -> console.message(path + ": " + p.text()));
       return Exit.NOT_UNDERSTOOD;
     }
-    Entry.Run run = (Entry.Run) record.entries().get(0);
+    Scripts.Found found = found((Entry.Run) record.entries().get(0));
+    Optional<Double> at = Instants.of(args);
+    if (at.isPresent()) {
+      Moment.around(record.entries(), found, at.get()).forEach(console::result);
+    } else {
+      Read read = new Read(path, record.entries(), found, verification.troubles());
+      tell(args, debrief(args, read, console), console);
+    }
+    return verification.holds() ? Exit.YES : Exit.NO;
+  }
+
+  private Scripts.Found found(Entry.Run run) throws Usage {
     Optional<Scripts.Found> found = drills.find(run.ship(), run.script());
     if (found.isEmpty()) {
       throw new Usage("script `" + run.script() + "` of ship `" + run.ship() + "` is not here.");
     }
-    Verification verification = Verification.of(record, drills);
-    verification.troubles().forEach(t -> console.result("THIS RECORD DOES NOT HOLD: " + t));
-    DebriefText.lines(record.entries(), found.get()).forEach(console::result);
-    return verification.holds() ? Exit.YES : Exit.NO;
+    return found.get();
+  }
+
+  private Debrief debrief(Arguments args, Read read, Console console) throws Usage, IOException {
+    Optional<OwnLines> own =
+        new OwnFile(read.path()).find(args.value("--own"), args.has("--json"), console);
+    Debrief.Request request =
+        new Debrief.Request(
+            read.entries(), read.found(), read.troubles(), own, NextDrills.actions(read, drills));
+    return Debrief.of(request, new WitnessPlayer(read.found().casualty(), read.found().ship()));
+  }
+
+  private static void tell(Arguments args, Debrief debrief, Console console) throws IOException {
+    Optional<String> html = args.value("--html");
+    if (html.isPresent()) {
+      Files.writeString(Path.of(html.get()), debrief.html());
+    }
+    if (args.has("--json")) {
+      console.result(DebriefJson.of(debrief));
+    } else {
+      debrief.text().forEach(console::result);
+      html.ifPresent(f -> console.result("HTML: " + f));
+    }
   }
 }

@@ -63,6 +63,27 @@ final class Drills implements Scripts {
     return names(folder.resolve("ships"), "");
   }
 
+  /**
+   * Returns another script of a family, if there is one. Looks at the line of the family alone: no
+   * script need be whole for that.
+   *
+   * @param scriptId id of the script, which is not the answer
+   * @param family whose scripts are looked for
+   */
+  Optional<String> sibling(String scriptId, String family) {
+    return scripts().stream()
+        .filter(name -> !name.equals(scriptId) && isOfFamily(name, family))
+        .findFirst();
+  }
+
+  private boolean isOfFamily(String name, String family) {
+    try (Stream<String> lines = Files.lines(folder.resolve(name + YAML))) {
+      return lines.map(String::strip).anyMatch(l -> l.equals("family: " + family));
+    } catch (IOException | UncheckedIOException e) {
+      return false;
+    }
+  }
+
   private static List<String> names(Path in, String suffix) {
     try (Stream<Path> files = Files.list(in)) {
       return files

@@ -17,6 +17,7 @@ final class Records implements EntrySink, AutoCloseable {
   private final Ledger ledger;
   private final Numbering numbering;
   private final RecordFile file;
+  private Optional<String> ended = Optional.empty();
 
   private Records(Ledger ledger, Numbering numbering, RecordFile file) {
     this.ledger = ledger;
@@ -44,12 +45,15 @@ final class Records implements EntrySink, AutoCloseable {
 
   @Override
   public void accept(Entry entry) {
+    if (entry instanceof Entry.Ended e) {
+      ended = Optional.of(e.why());
+    }
     file.accept(entry);
   }
 
-  /** Closes the record after the score. */
+  /** Closes the record after the score; a run that was ended early says why it was. */
   void end(String why) {
-    file.end(why);
+    file.end(ended.orElse(why));
     file.close();
     file.digest().ifPresent(d -> ledger.finish(numbering.no(), d));
   }

@@ -41,7 +41,7 @@ final class ScoreJson {
     return text.toString();
   }
 
-  private static void charge(JsonWriter json, Charge c) throws IOException {
+  static void charge(JsonWriter json, Charge c) throws IOException {
     json.beginObject();
     json.name("points").value(c.points());
     json.name("class").value(c.type().word());

@@ -7,16 +7,14 @@ import handwheel.ship.OrderResult;
 import handwheel.ship.OrderText;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 
 /** Plays the inputs of a record again, each at its tick. */
 public final class RecordedInputs implements Player {
-  private final Deque<At> inputs = new ArrayDeque<>();
-
-  /** An input and its tick. */
-  private record At(long tick, Input input) {}
+  private final Deque<TimedInput> inputs;
 
   /**
    * Makes a player.
@@ -26,24 +24,42 @@ public final class RecordedInputs implements Player {
    *     difference
    */
   public RecordedInputs(List<Entry> entries, OrderText orders) {
-    for (Entry e : entries) {
-      if (e instanceof Entry.OrderSaid o) {
-        order(o, orders).ifPresent(inputs::add);
-      } else if (e instanceof Entry.Acknowledged a) {
-        inputs.add(new At(a.t(), new Input.Acknowledged()));
-      } else if (e instanceof Entry.Stopped s) {
-        inputs.add(new At(s.t(), new Input.Stopped()));
-      } else if (e instanceof Entry.Resumed r) {
-        inputs.add(new At(r.t(), new Input.Resumed()));
-      } else if (e instanceof Entry.Ended d) {
-        inputs.add(new At(d.t(), new Input.Ended(d.why())));
-      }
-    }
+    this(of(entries, orders));
   }
 
-  private static Optional<At> order(Entry.OrderSaid said, OrderText orders) {
+  /** Makes a player of inputs; those of the same tick keep their order. */
+  RecordedInputs(List<TimedInput> inputs) {
+    List<TimedInput> sorted = new ArrayList<>(inputs);
+    sorted.sort(Comparator.comparingLong(TimedInput::tick));
+    this.inputs = new ArrayDeque<>(sorted);
+  }
+
+  /** Returns the inputs among the entries of a record. */
+  static List<TimedInput> of(List<Entry> entries, OrderText orders) {
+    return entries.stream().flatMap(e -> input(e, orders).stream()).toList();
+  }
+
+  private static Optional<TimedInput> input(Entry e, OrderText orders) {
+    if (e instanceof Entry.OrderSaid o) {
+      return order(o, orders);
+    }
+    if (e instanceof Entry.Acknowledged a) {
+      return Optional.of(new TimedInput(a.t(), new Input.Acknowledged()));
+    }
+    if (e instanceof Entry.Stopped s) {
+      return Optional.of(new TimedInput(s.t(), new Input.Stopped()));
+    }
+    if (e instanceof Entry.Resumed r) {
+      return Optional.of(new TimedInput(r.t(), new Input.Resumed()));
+    }
+    return e instanceof Entry.Ended d
+        ? Optional.of(new TimedInput(d.t(), new Input.Ended(d.why())))
+        : Optional.empty();
+  }
+
+  private static Optional<TimedInput> order(Entry.OrderSaid said, OrderText orders) {
     return orders.read(said.say()) instanceof OrderResult.Understood u
-        ? Optional.of(new At(said.t(), new Input.Said(u.order(), said.from())))
+        ? Optional.of(new TimedInput(said.t(), new Input.Said(u.order(), said.from())))
         : Optional.empty();
   }
 

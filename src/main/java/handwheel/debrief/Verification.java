@@ -109,16 +109,14 @@ public record Verification(List<String> troubles) {
   }
 
   private static String difference(ChainedLine was, String is) {
-    String kind = was.entry() instanceof Entry.Score ? "scores" : "simulates";
-    return "line "
-        + was.number()
-        + " (`"
-        + was.entry().kind()
-        + "`) "
-        + kind
-        + " differently: the record says "
-        + was.text()
-        + " and the simulation "
-        + is;
+    String verb = was.entry() instanceof Entry.Score ? "scores" : "simulates";
+    String where = "line " + was.number() + " (`" + was.entry().kind() + "`";
+    String when = was.entry().t() > 0 ? ", tick " + was.entry().t() + ") " : ") ";
+    return where
+        + when
+        + verb
+        + " differently, first "
+        + FieldDifference.text(was.text(), is)
+        + ".";
   }
 }

@@ -5,7 +5,8 @@
  * <p>This package never opens a file and never changes a record.
  *
  * <p>Reading order: {@link handwheel.debrief.RecordedInputs}, {@link
- * handwheel.debrief.Verification}, {@link handwheel.debrief.DebriefText}.
+ * handwheel.debrief.Verification}, {@link handwheel.debrief.Debrief}, {@code DebriefPage}, {@code
+ * PageText}, {@code PageHtml}; what a mistake cost: {@code Mending}, {@code Costs}.
  */
 @org.jspecify.annotations.NullMarked
 package handwheel.debrief;

@@ -27,6 +27,16 @@ public record Charge(
     String why,
     Basis basis,
     boolean isCritical) {
+  /**
+   * Returns what happened, without what should have.
+   *
+   * @return the first part of {@code why}
+   */
+  public String happened() {
+    int end = why.indexOf(Wording.SHOULD);
+    return end < 0 ? why : why.substring(0, end);
+  }
+
   Charge withPoints(int less, String more) {
     return new Charge(less, type, step, tick, reading, spot, why + more, basis, isCritical);
   }

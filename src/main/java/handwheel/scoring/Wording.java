@@ -6,11 +6,14 @@ import handwheel.casualty.Step;
 
 /** The sentences of a charge: what happened, what should have, the reason, the rule. */
 final class Wording {
+  /** What stands between what happened and what should have. */
+  static final String SHOULD = " Should have been: ";
+
   private Wording() {}
 
   static String why(String happened, String should, Grade grade) {
     String rule = grade.rule().isEmpty() ? "" : " Rule " + grade.rule() + ".";
-    return sentence(happened) + " Should have been: " + sentence(should) + " " + grade.why() + rule;
+    return sentence(happened) + SHOULD + sentence(should) + " " + grade.why() + rule;
   }
 
   private static String sentence(String text) {

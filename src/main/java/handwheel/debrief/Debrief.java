@@ -1,0 +1,202 @@
+package handwheel.debrief;
+
+import handwheel.drill.Mode;
+import handwheel.drill.Player;
+import handwheel.drill.Rehearsal;
+import handwheel.logbook.Entry;
+import handwheel.scoring.ScoreSheet;
+import handwheel.scoring.Scorer;
+import handwheel.ship.OrderText;
+import java.util.List;
+import java.util.Optional;
+
+/** Everything a debrief tells of one run, and its two printed forms. */
+public final class Debrief {
+  /** In an action this word stands for the moment at which it turned. */
+  public static final String TURNED = "TURNED";
+
+  private final Request request;
+  private final List<Entry> run;
+  private final ScoreSheet sheet;
+  private final Optional<Simulated> simulated;
+  private final Lost lost;
+  private final Lesson lesson;
+  private final StepWords words;
+
+  /**
+   * What a debrief is made from.
+   *
+   * @param entries entries of the record, with or without a score
+   * @param found its ship and script
+   * @param troubles why the record does not hold; empty if it does
+   * @param own the trainee's own three lines; empty if he was not asked
+   * @param actions what to do now, as command lines or sentences
+   */
+  public record Request(
+      List<Entry> entries,
+      Scripts.Found found,
+      List<String> troubles,
+      Optional<OwnLines> own,
+      List<String> actions) {
+    /**
+     * Copies the lists.
+     *
+     * @param entries entries of the record, with or without a score
+     * @param found its ship and script
+     * @param troubles why the record does not hold; empty if it does
+     * @param own the trainee's own three lines; empty if he was not asked
+     * @param actions what to do now, as command lines or sentences
+     */
+    public Request {
+      entries = List.copyOf(entries);
+      troubles = List.copyOf(troubles);
+      actions = List.copyOf(actions);
+    }
+  }
+
+  /**
+   * What only a simulation can tell.
+   *
+   * @param outcome what the run did
+   * @param costs what each mistake cost
+   * @param allMended what the run comes to with every mistake mended
+   */
+  public record Simulated(Outcome outcome, List<Cost> costs, Outcome allMended) {
+    /**
+     * Copies the list.
+     *
+     * @param outcome what the run did
+     * @param costs what each mistake cost
+     * @param allMended what the run comes to with every mistake mended
+     */
+    public Simulated {
+      costs = List.copyOf(costs);
+    }
+  }
+
+  private Debrief(
+      Request request, ScoreSheet sheet, Optional<Simulated> simulated, Lost.Told told) {
+    this.request = request;
+    this.run = withoutScore(request.entries());
+    this.sheet = sheet;
+    this.simulated = simulated;
+    this.words = told.words();
+    this.lost = new Lost(request.found().casualty(), told);
+    List<Cost> costs = simulated.map(Simulated::costs).orElse(List.of());
+    this.lesson =
+        new Lessons(lost, Times.of(run), words).of(request.found().casualty(), sheet, costs);
+  }
+
+  /**
+   * Makes a debrief. A record that does not hold is told from its lines alone and not simulated.
+   *
+   * @param request what it is made from
+   * @param witness plays the same drill right
+   * @return the debrief
+   */
+  public static Debrief of(Request request, Player witness) {
+    Scripts.Found found = request.found();
+    List<Entry> run = withoutScore(request.entries());
+    ScoreSheet sheet = Scorer.score(found.casualty(), found.ship(), run);
+    Entry.Run head = (Entry.Run) run.get(0);
+    Mode mode = Mode.ofWord(head.mode()).orElse(Mode.PRACTICE);
+    Rehearsal.Setup setup = new Rehearsal.Setup(found.ship(), found.casualty(), head.seed(), mode);
+    Played shown = Played.play(setup, witness);
+    Optional<Simulated> simulated =
+        request.troubles().isEmpty() ? Optional.of(simulate(setup, run, shown)) : Optional.empty();
+    return new Debrief(request, sheet, simulated, told(found, run, shown));
+  }
+
+  private static Simulated simulate(Rehearsal.Setup setup, List<Entry> run, Played witness) {
+    OrderText reader = new OrderText(setup.ship(), setup.casualty().messages());
+    Played played = Played.play(setup, new RecordedInputs(run, reader));
+    Costs costs = new Costs(setup, played, witness);
+    return new Simulated(played.outcome(), costs.each(), costs.all());
+  }
+
+  private static Lost.Told told(Scripts.Found found, List<Entry> run, Played witness) {
+    Names names = new Names(found.ship());
+    OrderText reader = new OrderText(found.ship(), found.casualty().messages());
+    StepWords words = new StepWords(names, new Cues(found.casualty()), reader);
+    return new Lost.Told(
+        run,
+        words,
+        new Plain(found.ship(), found.casualty(), words),
+        new Trigger(found.casualty(), words, names),
+        Lost.says(witness));
+  }
+
+  private static List<Entry> withoutScore(List<Entry> entries) {
+    return entries.stream().filter(e -> !(e instanceof Entry.Score)).toList();
+  }
+
+  /**
+   * Returns the score sheet.
+   *
+   * @return the score, reckoned again
+   */
+  public ScoreSheet sheet() {
+    return sheet;
+  }
+
+  /**
+   * Returns what the simulation tells.
+   *
+   * @return empty if the record does not hold
+   */
+  public Optional<Simulated> simulated() {
+    return simulated;
+  }
+
+  /**
+   * Returns the lesson.
+   *
+   * @return the lesson
+   */
+  public Lesson lesson() {
+    return lesson;
+  }
+
+  /**
+   * Returns what it was made from.
+   *
+   * @return the request
+   */
+  public Request request() {
+    return request;
+  }
+
+  /**
+   * Prints it as text.
+   *
+   * @return lines of at most 80 characters
+   */
+  public List<String> text() {
+    return PageText.lines(page(true));
+  }
+
+  /**
+   * Prints it as HTML.
+   *
+   * @return one whole file
+   */
+  public String html() {
+    return PageHtml.of(page(false));
+  }
+
+  List<Entry> run() {
+    return run;
+  }
+
+  Lost lost() {
+    return lost;
+  }
+
+  StepWords words() {
+    return words;
+  }
+
+  private Page page(boolean isText) {
+    return new DebriefPage(this, isText).page();
+  }
+}

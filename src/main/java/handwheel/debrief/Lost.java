@@ -1,0 +1,166 @@
+package handwheel.debrief;
+
+import handwheel.casualty.Casualty;
+import handwheel.casualty.Grade;
+import handwheel.casualty.Never;
+import handwheel.casualty.OutcomeRule;
+import handwheel.casualty.Step;
+import handwheel.logbook.Entry;
+import handwheel.scoring.Charge;
+import handwheel.scoring.ErrorClass;
+import handwheel.scoring.StepResult;
+import java.util.List;
+import java.util.Optional;
+
+/** One lost point for the person who lost it: what happened, what should have, what to do. */
+final class Lost {
+  private static final String SAFER =
+      "Leave him where he is. What can be worked from outside the fire room is worked from there. ";
+
+  /** A rule about more places than these is about a whole level of the fire room. */
+  private static final int MOST_PLACES = 4;
+
+  private final Casualty casualty;
+  private final Told told;
+  private final Attempts attempts;
+
+  /** What the words are made from. */
+  record Told(List<Entry> run, StepWords words, Plain plain, Trigger trigger, List<Says> witness) {
+    Told {
+      run = List.copyOf(run);
+      witness = List.copyOf(witness);
+    }
+
+    List<String> says(String step) {
+      return witness.stream()
+          .filter(s -> s.step().equals(step))
+          .findFirst()
+          .map(Says::says)
+          .orElse(List.of());
+    }
+  }
+
+  /** By which orders the witness does a step. */
+  record Says(String step, List<String> says) {
+    Says {
+      says = List.copyOf(says);
+    }
+  }
+
+  Lost(Casualty casualty, Told told) {
+    this.casualty = casualty;
+    this.told = told;
+    this.attempts = new Attempts(told.run(), told.words());
+  }
+
+  static List<Says> says(Played witness) {
+    return witness.sheet().steps().stream().map(r -> says(witness, r)).toList();
+  }
+
+  private static Says says(Played witness, StepResult result) {
+    return new Says(
+        result.step(),
+        witness.orders().stream()
+            .filter(o -> result.orders().contains(o.n()))
+            .map(o -> o.say())
+            .toList());
+  }
+
+  Optional<Step> step(Charge c) {
+    return casualty.step(c.step()).filter(s -> s.grade().spot().equals(c.spot()));
+  }
+
+  private Optional<Never> never(Charge c) {
+    return casualty.nevers().stream()
+        .filter(n -> n.id().equals(c.step()) && n.grade().spot().equals(c.spot()))
+        .findFirst();
+  }
+
+  String name(Charge c) {
+    return step(c)
+        .map(s -> Names.capital(told.words().act(s)))
+        .or(() -> never(c).map(n -> "Forbidden: " + act(n)))
+        .orElse(Names.capital(c.step().replace('-', ' ')));
+  }
+
+  String happened(Charge c) {
+    String more = step(c).map(attempts::refusals).orElse("");
+    return told.plain().text(c.happened()) + more;
+  }
+
+  String reading(Charge c) {
+    return told.plain().text(c.reading()).replaceFirst("\\.$", "") + ".";
+  }
+
+  String should(Charge c) {
+    return step(c)
+        .map(told.words()::should)
+        .or(() -> never(c).map(n -> "Not this: " + act(n) + ", then."))
+        .orElse("Nobody hurt.");
+  }
+
+  private String act(Never never) {
+    if (never.act() instanceof Never.Moving m) {
+      String name = told.words().names().fitting(m.fitting());
+      return name + " moved toward " + (m.isOpening() ? "open" : "shut");
+    }
+    Never.Sending s = (Never.Sending) never.act();
+    boolean isAnyone = s.who().equals("anyone");
+    String who = isAnyone ? "anybody" : told.words().names().title(s.who());
+    return who + " sent " + (s.places().size() > MOST_PLACES ? "back inside" : "to " + places(s));
+  }
+
+  private String places(Never.Sending sending) {
+    return String.join(", ", sending.places().stream().map(told.words().names()::place).toList());
+  }
+
+  String why(Charge c) {
+    Optional<Grade> grade =
+        step(c).map(Step::grade).or(() -> never(c).map(Never::grade)).or(() -> outcome(c));
+    return grade
+        .map(g -> g.why() + (g.rule().isEmpty() ? "" : " Rule " + g.rule() + "."))
+        .orElse("");
+  }
+
+  private Optional<Grade> outcome(Charge c) {
+    return casualty.outcomes().stream()
+        .map(OutcomeRule::grade)
+        .filter(g -> g.spot().equals(c.spot()))
+        .findFirst();
+  }
+
+  /** What to do next time. */
+  String next(Charge c) {
+    if (c.type() == ErrorClass.HARM) {
+      return "Get people out first, and do the acts above in time: see what each mistake cost.";
+    }
+    Optional<Step> own = step(c).or(() -> never(c).flatMap(n -> stepOf(n, c)));
+    if (own.isPresent()) {
+      String next = told.trigger().next(own.get(), told.says(own.get().id()));
+      return next + confirm(c);
+    }
+    return never(c).map(n -> SAFER + n.grade().why()).orElse("");
+  }
+
+  private static String confirm(Charge c) {
+    return c.type() == ErrorClass.NOT_CONFIRMED
+        ? " Listen to the repeat-back; if it is wrong, belay him and say it again."
+        : "";
+  }
+
+  /** The step that works the fitting of a rule, or that the forbidden order was for. */
+  private Optional<Step> stepOf(Never never, Charge c) {
+    return never.act() instanceof Never.Moving m
+        ? casualty.response().stream()
+            .filter(
+                s ->
+                    s.test() instanceof handwheel.casualty.StepTest.FittingIs f
+                        && f.fittings().contains(m.fitting())
+                        && f.isOpen() == m.isOpening())
+            .findFirst()
+        : attempts
+            .order(c.tick())
+            .flatMap(
+                o -> casualty.response().stream().filter(s -> Attempts.isFor(o, s)).findFirst());
+  }
+}
