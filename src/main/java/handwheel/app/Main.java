@@ -76,7 +76,8 @@ public final class Main {
         new DebriefCommand(drills),
         new VerifyCommand(drills),
         new ListCommand(drills),
-        new KeysCommand());
+        new KeysCommand(),
+        new BoardCommand(drills, System.in));
   }
 
   private static void help(List<Command> commands, Console console) {

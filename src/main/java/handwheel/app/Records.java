@@ -34,22 +34,29 @@ final class Records implements EntrySink, AutoCloseable {
     Ledger ledger = new Ledger(folder);
     Numbering numbering = ledger.start(setup.casualty().id(), setup.seed());
     String started = Instant.now().truncatedTo(ChronoUnit.SECONDS).toString();
-    return begin(folder, ledger, numbering, who, started);
+    RecordFile file =
+        RecordFile.create(folder.resolve(numbering.file()), about(numbering, who, started));
+    return new Records(ledger, numbering, file, who);
   }
 
-  /** Begins a record under a number that is given. */
-  static Records begin(Path folder, Ledger ledger, Numbering numbering, Who who, String started) {
-    About about =
-        new About(
-            numbering.no(),
-            numbering.before(),
-            who.trainee(),
-            started,
-            who.keyed(),
-            who.attests(),
-            who.signer().map(Signer::publicHex).orElse(""));
-    RecordFile file = RecordFile.create(folder.resolve(numbering.file()), about);
+  /** Begins the record of a run that nobody sits at, under a number that is given. */
+  static Records beginForcedAtEnd(
+      Path folder, Ledger ledger, Numbering numbering, Who who, String started) {
+    RecordFile file =
+        RecordFile.createForcedAtEnd(
+            folder.resolve(numbering.file()), about(numbering, who, started));
     return new Records(ledger, numbering, file, who);
+  }
+
+  private static About about(Numbering numbering, Who who, String started) {
+    return new About(
+        numbering.no(),
+        numbering.before(),
+        who.trainee(),
+        started,
+        who.keyed(),
+        who.attests(),
+        who.signer().map(Signer::publicHex).orElse(""));
   }
 
   /** Returns the folder of the user's records. */

@@ -89,8 +89,7 @@ final class VerifyCommand implements Command {
     }
   }
 
-  private static Result one(
-      Path path, Map<Path, LedgerComparison> ledgers, KnownScripts scripts) {
+  private static Result one(Path path, Map<Path, LedgerComparison> ledgers, KnownScripts scripts) {
     RunRecord record = RecordFile.read(path);
     Verification verification = Verification.of(record, scripts);
     List<Trouble> troubles = new ArrayList<>(verification.found());
@@ -119,8 +118,7 @@ final class VerifyCommand implements Command {
   }
 
   private static boolean ledgersHold(
-      Path folder, SortedMap<Path, LedgerComparison> ledgers, Console console)
-      throws IOException {
+      Path folder, SortedMap<Path, LedgerComparison> ledgers, Console console) throws IOException {
     boolean holds = true;
     for (Map.Entry<Path, LedgerComparison> e : ledgers.entrySet()) {
       if (e.getKey().startsWith(folder)) {

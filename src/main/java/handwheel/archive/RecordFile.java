@@ -57,6 +57,17 @@ public final class RecordFile implements EntrySink, AutoCloseable {
     return new RecordFile(path, () -> makeFile(path), about);
   }
 
+  /**
+   * Begins a record of a run that nobody sits at: it is forced to disk once, when it is closed.
+   *
+   * @param path the file, which must not be there yet
+   * @param about its about line
+   * @return the record; where the file could not be made it has a {@link #trouble()}
+   */
+  public static RecordFile createForcedAtEnd(Path path, About about) {
+    return new RecordFile(path, () -> new LateForce(makeFile(path)), about);
+  }
+
   /** Begins a record on a drain of the caller's. */
   static RecordFile on(Path path, Drain drain, About about) {
     return new RecordFile(path, () -> drain, about);

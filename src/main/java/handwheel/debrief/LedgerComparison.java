@@ -39,7 +39,8 @@ public record LedgerComparison(LedgerBook book) {
     if (!run.get().file().equals(file)) {
       troubles.add(
           trouble(
-              1, "the ledger names the file of run " + about.no() + " `" + run.get().file() + "`."));
+              1,
+              "the ledger names the file of run " + about.no() + " `" + run.get().file() + "`."));
     }
     if (!run.get().before().equals(about.before())) {
       troubles.add(trouble(1, "the ledger names another run before it: `before` differs."));
@@ -112,7 +113,9 @@ public record LedgerComparison(LedgerBook book) {
         + ", its record `"
         + run.file()
         + "` is not here."
-        + note(run.no()).map(n -> " Noted by " + n.by() + ": " + n.why()).orElse(" No reason noted.");
+        + note(run.no())
+            .map(n -> " Noted by " + n.by() + ": " + n.why())
+            .orElse(" No reason noted.");
   }
 
   /**

@@ -9,7 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The first field in which two lines differ, so that nobody has to compare a thousand gauges by eye.
+ * The first field in which two lines differ, so that nobody has to compare a thousand gauges by
+ * eye.
  *
  * @param field such as {@code say} or {@code gauge.drum-pressure} or {@code lost.0.points}
  * @param was its value in the first line; {@code nothing} if it is not there

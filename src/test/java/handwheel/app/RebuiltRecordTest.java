@@ -202,8 +202,7 @@ class RebuiltRecordTest {
     public List<Input> inputs(long now) {
       if (now == 50) {
         return List.of(
-            new Input.Said(
-                new handwheel.ship.Order.Go("messenger", "stop-grating"), 40));
+            new Input.Said(new handwheel.ship.Order.Go("messenger", "stop-grating"), 40));
       }
       return now == 200 ? List.of(new Input.Ended("enough")) : List.of();
     }
