@@ -50,15 +50,14 @@ final class BoardActs {
     List<RunRow> rows =
         room.list(all).stream().filter(r -> isOf(r, viewer, w.get("verdict"))).toList();
     List<List<String>> table = new ArrayList<>();
-    rows.stream().limit(most).forEach(r -> table.add(row(r, viewer)));
+    for (RunRow r : rows.subList(0, Math.min(most, rows.size()))) {
+      table.add(row(r, viewer));
+    }
     String note =
         rows.size() > most ? most + " of " + rows.size() + " shown." : rows.size() + " runs.";
     print(
         new Section(
-            "Runs",
-            List.of("run", "day", "candidate", "drill", "mode", "machine", "counts"),
-            table,
-            note));
+            "Runs", List.of("run", "day", "candidate", "drill", "machine", "counts"), table, note));
     return true;
   }
 
@@ -67,13 +66,12 @@ final class BoardActs {
     return verdict.isEmpty() || (viewer.maySee(r) && r.score().verdict().equals(verdict));
   }
 
-  private static List<String> row(RunRow r, Viewer viewer) {
+  private List<String> row(RunRow r, Viewer viewer) throws IOException {
     return List.of(
         r.about().no() + "/" + r.root().substring(0, 6),
         r.about().started().substring(0, 10),
-        viewer.name().apply(r.about().trainee()),
+        room.plainName(r.about().trainee()),
         r.run().script(),
-        r.run().mode(),
         viewer.result(r),
         r.mayCount() ? "may" : "no: " + r.whyNot());
   }

@@ -81,6 +81,9 @@ final class BoardMinutes {
               + " `any`, and the last day such as 2032-02-03.");
     }
     String of = room.names().pseudonym(words.get(0));
+    if (of.equals(seat.id())) {
+      throw new Usage("nobody names himself; let whoever keeps the standard name you.");
+    }
     seat.write("named", of, "key", words.get(1), "scope", words.get(2), "until", words.get(3));
     console.result(
         "Named " + room.name(of) + " for " + words.get(2) + " until " + words.get(3) + ".");

@@ -165,6 +165,11 @@ final class BoardRoom implements AutoCloseable {
     }
   }
 
+  /** Returns the name behind a pseudonym alone; the pseudonym where the name was erased. */
+  String plainName(String pseudonym) throws IOException {
+    return names.name(pseudonym).orElse(pseudonym);
+  }
+
   Candidate candidate(String name) throws IOException, Usage {
     String id = names.pseudonym(name);
     List<RunRow> runs = list(RunFilter.ofTrainee(id));

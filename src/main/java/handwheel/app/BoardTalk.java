@@ -62,7 +62,10 @@ final class BoardTalk {
     Act act = acts.get(words.get(0));
     if (act == null) {
       throw new Usage(
-          "`" + words.get(0) + "` is no act. " + NearestWords.offer(words.get(0), acts.keySet()));
+          "`"
+              + words.get(0)
+              + "` is nothing one can say here; `help` lists what is. "
+              + NearestWords.offer(words.get(0), acts.keySet()));
     }
     return act.run(words.subList(1, words.size())) ? Exit.YES : Exit.NO;
   }

@@ -25,6 +25,8 @@ final class DemoFolder {
   private static final int RUNS_MAX = 10_000;
   private static final int CANDIDATES = 40;
   private static final String LABEL = "synthetic run for demonstration, nobody drilled";
+  private static final String KEYS = "demo-keys";
+  private static final String LEADER = "Demo leader";
   private static final List<String> NAMES =
       List.of("Vale", "Ferrar", "Orme", "Teal", "Marsh", "Quill", "Rook", "Harrow");
 
@@ -46,19 +48,29 @@ final class DemoFolder {
     Files.createDirectories(folder);
     Files.writeString(
         folder.resolve("DEMO.txt"), "DRILL. Every record in this folder is a " + LABEL + ".\n");
-    KeyFile key = KeyFile.make(folder.resolve("demo-keys"), "Demo leader");
+    KeyFile key = KeyFile.make(folder.resolve(KEYS), LEADER);
     List<Scripts.Found> found = found();
     Instant first =
         Instant.now().truncatedTo(ChronoUnit.DAYS).minus(runs / 3 + 1L, ChronoUnit.DAYS);
     for (int i = 0; i < runs; i++) {
       run(folder, found.get(i % found.size()), key, new Slot(i, first));
     }
+    nameQualifier(folder);
     console.result(runs + " synthetic runs in `" + folder + "`. Now: board --records " + folder);
     console.result(
-        "To mark and decide there: --keys "
-            + folder.resolve("demo-keys")
-            + " --me \"Demo leader\" (its key is in that folder; a real one never is).");
+        "To mark and decide there add: --keys "
+            + folder.resolve(KEYS)
+            + " --me \"Demo qualifier\" (demonstration keys lie in that folder; a real one never"
+            + " does).");
     return Exit.YES;
+  }
+
+  private static void nameQualifier(Path folder) throws Usage, IOException {
+    KeyFile key = KeyFile.make(folder.resolve(KEYS), "Demo qualifier");
+    String of = new NameTable(folder).pseudonym("Demo qualifier");
+    Seat leader = new Seat(folder, folder.resolve(KEYS), Optional.of(LEADER));
+    leader.write(
+        "named", of, "key", key.signer().publicHex(), "scope", "any", "until", "2099-12-31");
   }
 
   private record Slot(int number, Instant first) {

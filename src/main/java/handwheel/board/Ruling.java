@@ -57,7 +57,7 @@ public record Ruling(
   private boolean isNamed(List<Minute> minutes, String today) {
     return Minute.last(
             minutes.stream()
-                .filter(m -> m.kind().equals("named") && m.of().equals(by))
+                .filter(m -> m.kind().equals("named") && m.of().equals(by) && !m.by().equals(by))
                 .filter(m -> m.fact("scope").equals(drill) || m.fact("scope").equals(ANY)))
         .filter(m -> m.fact("key").equals(key) && m.fact("until").compareTo(today) >= 0)
         .isPresent();

@@ -83,10 +83,10 @@ public record RunRow(
       return standing;
     }
     if (!run.mode().equals("scored")) {
-      return run.mode() + ", not scored";
+      return run.mode();
     }
     if (about.attests().isEmpty() || about.attests().equals(about.trainee())) {
-      return "self-run: nobody else attests it";
+      return "self-run";
     }
     if (!isSigned) {
       return "unsigned";

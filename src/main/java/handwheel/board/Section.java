@@ -34,7 +34,7 @@ public record Section(String title, List<String> head, List<List<String>> rows, 
    * @return lines of at most 80 characters where words allow
    */
   public List<String> lines() {
-    List<String> lines = new ArrayList<>(List.of("", title.toUpperCase(java.util.Locale.ROOT)));
+    List<String> lines = new ArrayList<>(List.of("", title));
     if (rows.isEmpty()) {
       lines.add("  none");
     } else if (width() <= LINE_CHARS) {

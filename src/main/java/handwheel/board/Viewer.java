@@ -35,14 +35,12 @@ public record Viewer(
    * Prints a run's result.
    *
    * @param run the run
-   * @return verdict and points, or that it waits for the assessor's mark
+   * @return verdict and points, or that the run waits for the assessor's mark
    */
   public String result(RunRow run) {
     if (!run.standing().equals("finished")) {
       return run.standing();
     }
-    return maySee(run)
-        ? run.score().verdict() + " " + run.score().points()
-        : "kept back until you mark it";
+    return maySee(run) ? run.score().verdict() + " " + run.score().points() : "mark first";
   }
 }
