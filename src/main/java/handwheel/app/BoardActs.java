@@ -44,26 +44,27 @@ final class BoardActs {
     Words w = Words.of(words, List.of("by", "drill", "from", "to", "verdict", "most"));
     int most = w.number("most", USUAL_ROWS);
     String by = w.get("by").isEmpty() ? "" : room.names().pseudonym(w.get("by"));
-    RunFilter all =
-        new RunFilter(by, w.get("drill"), w.get("from"), w.get("to"), "", Integer.MAX_VALUE);
+    String verdict = w.get("verdict");
+    int limit = verdict.isEmpty() ? most : Integer.MAX_VALUE;
+    RunFilter wanted =
+        new RunFilter(by, w.get("drill"), w.get("from"), w.get("to"), verdict, limit);
     Viewer viewer = room.viewer(seat.id());
-    List<RunRow> rows =
-        room.list(all).stream().filter(r -> isOf(r, viewer, w.get("verdict"))).toList();
+    List<RunRow> rows = room.list(wanted);
+    int count = room.count(wanted);
+    if (!verdict.isEmpty()) {
+      // A verdict that is kept back must not show by being asked for.
+      rows = rows.stream().filter(viewer::maySee).toList();
+      count = rows.size();
+    }
     List<List<String>> table = new ArrayList<>();
     for (RunRow r : rows.subList(0, Math.min(most, rows.size()))) {
       table.add(row(r, viewer));
     }
-    String note =
-        rows.size() > most ? most + " of " + rows.size() + " shown." : rows.size() + " runs.";
+    String note = count > most ? most + " of " + count + " shown." : count + " runs.";
     print(
         new Section(
             "Runs", List.of("run", "day", "candidate", "drill", "machine", "counts"), table, note));
     return true;
-  }
-
-  /** A verdict that is kept back must not show by being asked for. */
-  private static boolean isOf(RunRow r, Viewer viewer, String verdict) {
-    return verdict.isEmpty() || (viewer.maySee(r) && r.score().verdict().equals(verdict));
   }
 
   private List<String> row(RunRow r, Viewer viewer) throws IOException {
@@ -177,7 +178,7 @@ final class BoardActs {
   }
 
   private List<RunRow> ofDrill(String drill) throws Usage, IOException {
-    List<RunRow> rows = room.list(new RunFilter("", drill, "", "", "", Integer.MAX_VALUE));
+    List<RunRow> rows = room.listWithLost(new RunFilter("", drill, "", "", "", Integer.MAX_VALUE));
     if (rows.isEmpty()) {
       throw new Usage("there is no run of `" + drill + "` here.");
     }

@@ -50,7 +50,7 @@ final class BoardPapers {
     if (words.size() != 2 || !List.of("runs", "items").contains(words.get(0))) {
       throw new Usage("`csv runs FILE` or `csv items FILE` is needed.");
     }
-    List<RunRow> rows = room.list(RunFilter.ALL);
+    List<RunRow> rows = room.listWithLost(RunFilter.ALL);
     Viewer viewer = room.viewer(seat.id());
     String text =
         words.get(0).equals("runs") ? Papers.runs(rows, viewer) : Papers.items(rows, viewer);

@@ -133,6 +133,14 @@ final class BoardRoom implements AutoCloseable {
     return index.list(filter);
   }
 
+  List<RunRow> listWithLost(RunFilter filter) throws IOException {
+    return index.listWithLost(filter);
+  }
+
+  int count(RunFilter filter) throws IOException {
+    return index.count(filter);
+  }
+
   MinuteText.Book minutes() throws IOException {
     return new Minutes(folder).read();
   }
@@ -185,14 +193,15 @@ final class BoardRoom implements AutoCloseable {
    * @throws Usage if there is none, or several
    */
   RunRow run(String word) throws IOException, Usage {
-    String root = word.substring(word.indexOf('/') + 1);
-    String number = word.contains("/") ? word.substring(0, word.indexOf('/')) : word;
+    int slash = word.indexOf('/');
+    String number = slash < 0 ? word : word.substring(0, slash);
+    String root = slash < 0 ? "" : word.substring(slash + 1);
+    if (!number.matches("\\d{1,9}")) {
+      throw new Usage("`" + word + "`: a run is its number, or number, slash and root.");
+    }
     List<RunRow> found =
-        list(RunFilter.ALL).stream()
-            .filter(
-                r ->
-                    String.valueOf(r.about().no()).equals(number)
-                        && (!word.contains("/") || r.root().startsWith(root)))
+        index.numbered(Integer.parseInt(number)).stream()
+            .filter(r -> r.root().startsWith(root))
             .toList();
     if (found.size() != 1) {
       throw new Usage(

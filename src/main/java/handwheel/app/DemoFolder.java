@@ -75,7 +75,8 @@ final class DemoFolder {
 
   private record Slot(int number, Instant first) {
     String started() {
-      long minutes = number % 3 * 40L + number / 3 * 1440L + 480;
+      long day = number / 3;
+      long minutes = day * 1440 + number % 3 * 40L + 480;
       return first.plus(minutes, ChronoUnit.MINUTES).toString();
     }
   }
@@ -93,7 +94,7 @@ final class DemoFolder {
 
   private void run(Path folder, Scripts.Found found, KeyFile key, Slot slot) throws IOException {
     int n = slot.number();
-    long seed = 1 + n % 97;
+    long seed = 1L + n % 97;
     Mode mode = n % 5 == 4 ? Mode.PRACTICE : Mode.SCORED;
     Rehearsal.Setup setup = new Rehearsal.Setup(found.ship(), found.casualty(), seed, mode);
     Ledger ledger = new Ledger(folder);

@@ -88,10 +88,10 @@ public final class RunIndex implements AutoCloseable {
               + String.join(", ", COLUMNS)
               + ", primary key (path))");
       s.execute("create table if not exists lost (path, at, points, type, step, tick, why, basis)");
-      s.execute("create index if not exists by_trainee on run (trainee, started)");
-      s.execute("create index if not exists by_script on run (script, started)");
-      s.execute("create index if not exists by_started on run (started)");
-      s.execute("create index if not exists by_root on run (root)");
+      s.execute("create index if not exists by_trainee on run (trainee, started, script, verdict)");
+      s.execute("create index if not exists by_script on run (script, started, verdict, trainee)");
+      s.execute("create index if not exists by_started on run (started, script, verdict, trainee)");
+      s.execute("create index if not exists by_no on run (no)");
       s.execute("create index if not exists lost_of on lost (path, at)");
       s.execute("pragma user_version = " + VERSION);
     }
@@ -215,10 +215,46 @@ public final class RunIndex implements AutoCloseable {
   }
 
   /**
-   * Lists runs.
+   * Lists runs with what they lost.
    *
    * @param filter which
    * @return rows in the order of their start
+   * @throws BoardTrouble if the index fails
+   */
+  public List<RunRow> listWithLost(RunFilter filter) throws BoardTrouble {
+    List<RunRow> rows = new ArrayList<>();
+    for (RunRow row : list(filter)) {
+      List<Entry.Loss> lost = new ArrayList<>();
+      query(
+          "select * from lost where path = ? order by at",
+          List.of(row.path()),
+          r -> lost.add(loss(r)));
+      rows.add(row.withLost(lost));
+    }
+    return rows;
+  }
+
+  /**
+   * Lists the runs of one number: more than one where folders of several machines were merged.
+   *
+   * @param no number of a run
+   * @return rows in the order of their start
+   * @throws BoardTrouble if the index fails
+   */
+  public List<RunRow> numbered(int no) throws BoardTrouble {
+    List<RunRow> rows = new ArrayList<>();
+    query(
+        "select * from run where no = cast(? as integer) order by started, path",
+        List.of(String.valueOf(no)),
+        r -> rows.add(row(r)));
+    return rows;
+  }
+
+  /**
+   * Lists runs; what they lost is left out, which keeps long lists quick.
+   *
+   * @param filter which
+   * @return rows in the order of their start, without charges
    * @throws BoardTrouble if the index fails
    */
   public List<RunRow> list(RunFilter filter) throws BoardTrouble {
@@ -249,8 +285,7 @@ public final class RunIndex implements AutoCloseable {
     return count[0];
   }
 
-  private RunRow row(ResultSet r) throws SQLException {
-    String path = r.getString("path");
+  private static RunRow row(ResultSet r) throws SQLException {
     About about =
         new About(
             r.getInt("no"),
@@ -270,9 +305,9 @@ public final class RunIndex implements AutoCloseable {
             r.getString("scriptSha"),
             r.getLong("seed"),
             r.getString("mode"));
-    Entry.Score score = new Entry.Score(r.getInt("points"), r.getString("verdict"), lost(path));
+    Entry.Score score = new Entry.Score(r.getInt("points"), r.getString("verdict"), List.of());
     return new RunRow(
-        path,
+        r.getString("path"),
         about,
         run,
         score,
@@ -282,25 +317,14 @@ public final class RunIndex implements AutoCloseable {
         r.getInt("signed") == 1);
   }
 
-  private List<Entry.Loss> lost(String path) throws SQLException {
-    List<Entry.Loss> lost = new ArrayList<>();
-    try (PreparedStatement s =
-        db.prepareStatement("select * from lost where path = ? order by at")) {
-      s.setString(1, path);
-      try (ResultSet r = s.executeQuery()) {
-        while (r.next()) {
-          lost.add(
-              new Entry.Loss(
-                  r.getInt("points"),
-                  r.getString("type"),
-                  r.getString("step"),
-                  r.getLong("tick"),
-                  r.getString("why"),
-                  r.getString("basis")));
-        }
-      }
-    }
-    return lost;
+  private static Entry.Loss loss(ResultSet r) throws SQLException {
+    return new Entry.Loss(
+        r.getInt("points"),
+        r.getString("type"),
+        r.getString("step"),
+        r.getLong("tick"),
+        r.getString("why"),
+        r.getString("basis"));
   }
 
   private interface Work {

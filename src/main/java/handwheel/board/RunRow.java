@@ -56,6 +56,11 @@ public record RunRow(
             record.signed().isPresent()));
   }
 
+  RunRow withLost(List<Entry.Loss> lost) {
+    Entry.Score whole = new Entry.Score(score.points(), score.verdict(), lost);
+    return new RunRow(path, about, run, whole, root, standing, coached, isSigned);
+  }
+
   private static String standing(RunRecord record) {
     if (record.holds()) {
       return "finished";

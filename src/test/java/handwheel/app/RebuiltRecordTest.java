@@ -85,8 +85,11 @@ class RebuiltRecordTest {
   void firstKeyModeAndTraineeAreToldByTheLedgerAlone() {
     for (String rebuilt :
         List.of("\"from\":40>\"from\":41", "\"practice\">\"learn\"", "P-0001>P-0002")) {
-      String[] part = rebuilt.split(">");
-      List<String> changed = lines.stream().map(l -> l.replace(part[0], part[1])).toList();
+      int to = rebuilt.indexOf('>');
+      List<String> changed =
+          lines.stream()
+              .map(l -> l.replace(rebuilt.substring(0, to), rebuilt.substring(to + 1)))
+              .toList();
       assertThat(changed).isNotEqualTo(lines);
       List<Trouble> found = found(changed);
       assertThat(found).as(rebuilt).extracting(Trouble::kind).contains(Trouble.Kind.LEDGER);

@@ -41,10 +41,11 @@ class RunIndexTest {
     try (RunIndex index = RunIndex.open(folder.resolve("i.sqlite").toString())) {
       RunRow row = row(1, "P-0001", "steam-leak", "pass");
       index.put(List.of(new RunIndex.Stamped("1@2", row)));
-      assertThat(index.list(RunFilter.ALL)).containsExactly(row);
+      assertThat(index.listWithLost(RunFilter.ALL)).containsExactly(row);
+      assertThat(index.numbered(1)).containsExactly(row.withLost(List.of()));
       assertThat(index.stamps()).containsEntry("1.hwr", "1@2");
       index.put(List.of(new RunIndex.Stamped("1@3", row)));
-      assertThat(index.list(RunFilter.ALL)).containsExactly(row);
+      assertThat(index.listWithLost(RunFilter.ALL)).containsExactly(row);
       index.remove(List.of("1.hwr"));
       assertThat(index.list(RunFilter.ALL)).isEmpty();
     }
@@ -78,12 +79,25 @@ class RunIndexTest {
           .allMatch(r -> r.about().trainee().equals("P-7"))
           .allMatch(r -> r.run().script().equals("steam-leak"))
           .allMatch(r -> r.score().verdict().equals("pass"));
+      RunFilter month = new RunFilter("", "low-water", "2031-05-01", "2031-05-31", "fail", 100);
+      RunFilter passed = new RunFilter("", "steam-leak", "", "", "pass", 100);
       long before = System.nanoTime();
       index.list(filter);
-      index.list(new RunFilter("", "low-water", "2031-05-01", "2031-05-31", "fail", 100));
-      index.count(new RunFilter("", "steam-leak", "", "", "pass", 100));
-      long tookMs = (System.nanoTime() - before) / 1_000_000;
-      System.out.println(MANY + " runs: three questions in " + tookMs + " ms");
+      long mid = System.nanoTime();
+      index.list(month);
+      index.count(month);
+      long late = System.nanoTime();
+      index.list(passed);
+      index.count(passed);
+      long end = System.nanoTime();
+      System.out.printf(
+          java.util.Locale.ROOT,
+          "%d runs: candidate %d us, month %d us, all passed and their count %d us%n",
+          MANY,
+          (mid - before) / 1000,
+          (late - mid) / 1000,
+          (end - late) / 1000);
+      long tookMs = (end - before) / 1_000_000;
       assertThat(tookMs).isLessThan(3_000);
     }
   }
