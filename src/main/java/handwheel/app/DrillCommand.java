@@ -16,7 +16,16 @@ import java.util.Locale;
 /** {@code drill SCRIPT}: runs a drill in this terminal. */
 final class DrillCommand implements Command {
   private static final List<String> WITH_VALUE =
-      List.of("--mode", "--seed", "--trainee", "--pace", "--records");
+      List.of(
+          "--mode",
+          "--seed",
+          "--trainee",
+          "--keyed",
+          "--attests",
+          "--coached",
+          "--key",
+          "--pace",
+          "--records");
   private static final List<String> ALONE = List.of("--lines", "--ascii");
   private static final long SEEDS = 1_000_000;
 
@@ -34,7 +43,8 @@ final class DrillCommand implements Command {
   @Override
   public String summary() {
     return "SCRIPT [--lines] [--ascii] [--mode learn|practice|scored] [--seed N]\n"
-        + "      [--trainee NAME] [--pace X] [--records DIR]\n"
+        + "      [--trainee NAME] [--keyed NAME] [--attests NAME] [--coached TEXT] [--key NAME]\n"
+        + "      [--pace X] [--records DIR]\n"
         + "      runs a drill; --lines for a screen reader or a small window\n"
         + "      in a pipe each line is an order, said when it comes, or `12 everyone leave`:\n"
         + "      said at second 12; time runs at the pace until the lines are at their end,\n"
@@ -54,8 +64,9 @@ final class DrillCommand implements Command {
     double pace = Paces.of(args, mode, DrillFace.isAttended());
     Rehearsal.Setup setup = new Rehearsal.Setup(found.ship(), found.casualty(), seed, mode);
     Path folder = args.value("--records").map(Path::of).orElseGet(Records::usualFolder);
+    Who who = Who.of(args, folder, "trainee");
     try (Shutdown shutdown = new Shutdown();
-        Late record = new Late(folder, setup, args.value("--trainee").orElse("trainee"))) {
+        Late record = new Late(folder, setup, who)) {
       Script script = new Script(found, seed, mode, record);
       Conditions conditions =
           new Conditions(System::nanoTime, pace, isAscii(args.has("--ascii")), shutdown);
@@ -77,7 +88,7 @@ final class DrillCommand implements Command {
     }
     record.end();
     console.trouble(record.trouble());
-    record.path().ifPresent(p -> console.result("Record: " + p));
+    record.told().ifPresent(console::result);
     if (left.isInterrupted()) {
       return Exit.INTERRUPTED;
     }

@@ -10,19 +10,19 @@ import java.util.Optional;
 final class Late implements EntrySink, AutoCloseable {
   private final Path folder;
   private final Rehearsal.Setup setup;
-  private final String trainee;
+  private final Who who;
   private Optional<Records> records = Optional.empty();
 
-  Late(Path folder, Rehearsal.Setup setup, String trainee) {
+  Late(Path folder, Rehearsal.Setup setup, Who who) {
     this.folder = folder;
     this.setup = setup;
-    this.trainee = trainee;
+    this.who = who;
   }
 
   @Override
   public void accept(Entry entry) {
     if (records.isEmpty()) {
-      records = Optional.of(Records.begin(folder, setup, trainee));
+      records = Optional.of(Records.begin(folder, setup, who));
     }
     records.get().accept(entry);
   }
@@ -35,8 +35,8 @@ final class Late implements EntrySink, AutoCloseable {
     return records.flatMap(Records::trouble);
   }
 
-  Optional<Path> path() {
-    return records.map(Records::path);
+  Optional<String> told() {
+    return records.map(Records::told);
   }
 
   @Override

@@ -75,7 +75,9 @@ public final class Main {
         new CheckCommand(drills),
         new DebriefCommand(drills),
         new VerifyCommand(drills),
-        new ListCommand(drills));
+        new ListCommand(drills),
+        new KeysCommand(),
+        new BoardCommand(drills, System.in));
   }
 
   private static void help(List<Command> commands, Console console) {

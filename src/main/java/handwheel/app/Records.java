@@ -7,6 +7,7 @@ import handwheel.drill.Rehearsal;
 import handwheel.logbook.About;
 import handwheel.logbook.Entry;
 import handwheel.logbook.EntrySink;
+import handwheel.logbook.Signer;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -18,21 +19,45 @@ final class Records implements EntrySink, AutoCloseable {
   private final Numbering numbering;
   private final RecordFile file;
   private Optional<String> ended = Optional.empty();
+  private final Who who;
 
-  private Records(Ledger ledger, Numbering numbering, RecordFile file) {
+  private String ledgerTrouble = "";
+
+  private Records(Ledger ledger, Numbering numbering, RecordFile file, Who who) {
     this.ledger = ledger;
     this.numbering = numbering;
     this.file = file;
+    this.who = who;
   }
 
   /** Begins a record. */
-  static Records begin(Path folder, Rehearsal.Setup setup, String trainee) {
+  static Records begin(Path folder, Rehearsal.Setup setup, Who who) {
     Ledger ledger = new Ledger(folder);
     Numbering numbering = ledger.start(setup.casualty().id(), setup.seed());
     String started = Instant.now().truncatedTo(ChronoUnit.SECONDS).toString();
-    About about = new About(numbering.no(), numbering.before(), trainee, started, trainee, "");
-    return new Records(
-        ledger, numbering, RecordFile.create(folder.resolve(numbering.file()), about));
+    RecordFile file =
+        RecordFile.create(folder.resolve(numbering.file()), about(numbering, who, started));
+    return new Records(ledger, numbering, file, who);
+  }
+
+  /** Begins the record of a run that nobody sits at, under a number that is given. */
+  static Records beginForcedAtEnd(
+      Path folder, Ledger ledger, Numbering numbering, Who who, String started) {
+    RecordFile file =
+        RecordFile.createForcedAtEnd(
+            folder.resolve(numbering.file()), about(numbering, who, started));
+    return new Records(ledger, numbering, file, who);
+  }
+
+  private static About about(Numbering numbering, Who who, String started) {
+    return new About(
+        numbering.no(),
+        numbering.before(),
+        who.trainee(),
+        started,
+        who.keyed(),
+        who.attests(),
+        who.signer().map(Signer::publicHex).orElse(""));
   }
 
   /** Returns the folder of the user's records. */
@@ -53,9 +78,13 @@ final class Records implements EntrySink, AutoCloseable {
 
   /** Closes the record after the score; a run that was ended early says why it was. */
   void end(String why) {
-    file.end(ended.orElse(why));
+    file.end(ended.orElse(why), who.coached());
+    who.signer().ifPresent(file::sign);
     file.close();
-    file.digest().ifPresent(d -> ledger.finish(numbering.no(), d));
+    if (file.trouble().isEmpty() && file.digest().isPresent() && file.endH().isPresent()) {
+      ledgerTrouble =
+          ledger.finish(numbering.no(), file.digest().get(), file.endH().get()).orElse("");
+    }
   }
 
   Optional<String> digest() {
@@ -63,7 +92,17 @@ final class Records implements EntrySink, AutoCloseable {
   }
 
   Optional<String> trouble() {
-    return numbering.trouble().or(file::trouble);
+    return numbering.trouble().or(file::trouble).or(this::ledgerTrouble);
+  }
+
+  private Optional<String> ledgerTrouble() {
+    return Optional.of(ledgerTrouble).filter(t -> !t.isEmpty());
+  }
+
+  /** Says where the record is and whether it is signed. */
+  String told() {
+    String sign = who.signer().isPresent() ? "Signed." : "Not signed; `--key NAME` signs one.";
+    return "Record: " + file.path() + "\n" + sign;
   }
 
   Path path() {

@@ -22,7 +22,17 @@ import java.util.function.Consumer;
 /** {@code rehearse SCRIPT}: plays the witness or a file of orders as fast as it goes. */
 final class RehearseCommand implements Command {
   private static final List<String> WITH_VALUE =
-      List.of("--seed", "--orders", "--records", "--trace", "--mode", "--trainee");
+      List.of(
+          "--seed",
+          "--orders",
+          "--records",
+          "--trace",
+          "--mode",
+          "--trainee",
+          "--keyed",
+          "--attests",
+          "--coached",
+          "--key");
 
   private final Drills drills;
 
@@ -54,8 +64,7 @@ final class RehearseCommand implements Command {
     Mode mode = Modes.of(args, Mode.PRACTICE);
     Rehearsal.Setup setup = new Rehearsal.Setup(found.ship(), found.casualty(), seed, mode);
     Player player = player(args, found);
-    Optional<Records> records =
-        args.value("--records").map(dir -> Records.begin(Path.of(dir), setup, "witness"));
+    Optional<Records> records = records(args, setup);
     ChainedEntries unkept = new ChainedEntries(line -> {});
     EntrySink sink = records.isPresent() ? records.get() : unkept;
     Scored scored;
@@ -72,10 +81,19 @@ final class RehearseCommand implements Command {
     } else {
       ScoreText.lines(found.casualty(), found.ship(), scored.entries(), scored.sheet())
           .forEach(console::result);
-      records.ifPresent(r -> console.result("Record: " + r.path()));
+      records.ifPresent(r -> console.result(r.told()));
       console.result("Digest: " + digest);
     }
     return scored.sheet().isPass() ? Exit.YES : Exit.NO;
+  }
+
+  private static Optional<Records> records(Arguments args, Rehearsal.Setup setup)
+      throws IOException {
+    if (args.value("--records").isEmpty()) {
+      return Optional.empty();
+    }
+    Path folder = Path.of(args.value("--records").get());
+    return Optional.of(Records.begin(folder, setup, Who.of(args, folder, "witness")));
   }
 
   private static Player player(Arguments args, Scripts.Found found) throws Usage, IOException {

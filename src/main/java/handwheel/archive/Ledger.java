@@ -67,14 +67,39 @@ public final class Ledger {
    *
    * @param no number of the run
    * @param digest its digest
+   * @param end the {@code h} of the end line of its record
    * @return what went wrong, a sentence for people, or empty
    */
-  public Optional<String> finish(int no, String digest) {
+  public Optional<String> finish(int no, String digest, String end) {
     try {
-      return lock.holding(() -> note(no, digest));
+      return lock.holding(() -> note(new LedgerLine.Finished(no, digest, end)));
     } catch (IOException e) {
       return Optional.of("The end of run " + no + " could not be noted: " + DiskReason.of(e) + ".");
     }
+  }
+
+  /**
+   * Notes something about a run: that it is void, why it was abandoned, why its record is missing.
+   * Nothing is taken away by it.
+   *
+   * @param noted the note
+   * @return what went wrong, a sentence for people, or empty
+   */
+  public Optional<String> note(LedgerLine.Noted noted) {
+    try {
+      return lock.holding(() -> append(noted));
+    } catch (IOException e) {
+      return Optional.of("The note could not be written: " + DiskReason.of(e) + ".");
+    }
+  }
+
+  private Optional<String> append(LedgerLine.Noted noted) throws IOException {
+    LedgerBook book = file.read();
+    if (book.runs().stream().noneMatch(r -> r.no() == noted.no())) {
+      return Optional.of("The ledger in `" + folder + "` has no run " + noted.no() + ".");
+    }
+    file.append(book, List.of(noted));
+    return Optional.empty();
   }
 
   /**
@@ -112,22 +137,25 @@ public final class Ledger {
     }
     RunRecord record = RecordFile.read(folder.resolve(run.file()));
     Optional<String> digest = record.holds() ? record.digest() : Optional.empty();
-    if (digest.isPresent()) {
-      file.append(book, List.of(new LedgerLine.Finished(run.no(), digest.get())));
+    Optional<String> end = record.endH();
+    if (digest.isPresent() && end.isPresent()) {
+      LedgerLine line = new LedgerLine.Finished(run.no(), digest.get(), end.get());
+      file.append(book, List.of(line));
     }
   }
 
-  private Optional<String> note(int no, String digest) throws IOException {
+  private Optional<String> note(LedgerLine.Finished finished) throws IOException {
+    int no = finished.no();
     LedgerBook book = file.read();
     Optional<LedgerRun> run = book.runs().stream().filter(r -> r.no() == no).findFirst();
     if (run.isEmpty()) {
       return Optional.of("The ledger in `" + folder + "` has no run " + no + ".");
     }
     if (!run.get().isFinished()) {
-      file.append(book, List.of(new LedgerLine.Finished(no, digest)));
+      file.append(book, List.of(finished));
       return Optional.empty();
     }
-    return run.get().digest().equals(digest)
+    return run.get().digest().equals(finished.digest())
         ? Optional.empty()
         : Optional.of("The ledger in `" + folder + "` has another digest for run " + no + ".");
   }

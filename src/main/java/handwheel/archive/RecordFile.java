@@ -8,6 +8,7 @@ import handwheel.logbook.Entry;
 import handwheel.logbook.EntrySink;
 import handwheel.logbook.RecordText;
 import handwheel.logbook.RunRecord;
+import handwheel.logbook.Signer;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -28,6 +29,7 @@ public final class RecordFile implements EntrySink, AutoCloseable {
   private final Path path;
   private final ChainedEntries entries = new ChainedEntries(this::write);
   private final String aboutH;
+  private @Nullable String endH;
   private @Nullable Drain drain;
   private @Nullable String trouble;
 
@@ -53,6 +55,17 @@ public final class RecordFile implements EntrySink, AutoCloseable {
    */
   public static RecordFile create(Path path, About about) {
     return new RecordFile(path, () -> makeFile(path), about);
+  }
+
+  /**
+   * Begins a record of a run that nobody sits at: it is forced to disk once, when it is closed.
+   *
+   * @param path the file, which must not be there yet
+   * @param about its about line
+   * @return the record; where the file could not be made it has a {@link #trouble()}
+   */
+  public static RecordFile createForcedAtEnd(Path path, About about) {
+    return new RecordFile(path, () -> new LateForce(makeFile(path)), about);
   }
 
   /** Begins a record on a drain of the caller's. */
@@ -96,11 +109,33 @@ public final class RecordFile implements EntrySink, AutoCloseable {
    * Writes the end line, after the score.
    *
    * @param why how the run came to its end, such as {@code over}
+   * @param coached help that was given while he drilled; empty if none was noted
    * @throws IllegalStateException if it does not follow on the score
    */
-  public void end(String why) {
-    entries.end(new End(why, aboutH));
+  public void end(String why, String coached) {
+    entries.end(new End(why, coached, aboutH));
+    endH = entries.lastH();
     force();
+  }
+
+  /**
+   * Writes the signature, behind the end line.
+   *
+   * @param signer whose public key stands in the about line
+   * @throws IllegalStateException if it does not follow on the end
+   */
+  public void sign(Signer signer) {
+    entries.sign(signer);
+    force();
+  }
+
+  /**
+   * Returns the {@code h} of the end line, also where the file failed.
+   *
+   * @return 64 lower-case hex digits, or empty before the end
+   */
+  public Optional<String> endH() {
+    return Optional.ofNullable(endH);
   }
 
   /**

@@ -1,5 +1,7 @@
 package handwheel.casualty;
 
+import java.util.Optional;
+
 /**
  * A time allowed from something on.
  *
@@ -8,6 +10,15 @@ package handwheel.casualty;
  * @param of id of the cue, phase or step
  */
 public record Window(long ticks, Since since, String of) {
+  /**
+   * Returns the cue the time runs from.
+   *
+   * @return its id; empty if it runs from something else
+   */
+  public Optional<String> cue() {
+    return since == Since.CUE ? Optional.of(of) : Optional.empty();
+  }
+
   /** From what a time runs. */
   public enum Since {
     /** From the first time a cue was given. */

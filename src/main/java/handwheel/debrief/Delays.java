@@ -2,6 +2,7 @@ package handwheel.debrief;
 
 import handwheel.casualty.Casualty;
 import handwheel.casualty.Step;
+import handwheel.casualty.Window;
 import handwheel.logbook.Entry;
 import handwheel.scoring.Charge;
 import handwheel.scoring.ErrorClass;
@@ -35,7 +36,8 @@ final class Delays {
   }
 
   private Optional<Delay> of(Step step) {
-    Optional<Entry.CueGiven> cue = step.within().or(step::done).flatMap(w -> cue(w.cue()));
+    Optional<Entry.CueGiven> cue =
+        step.within().or(step::done).flatMap(Window::cue).flatMap(this::cue);
     return cue.map(c -> of(step, c));
   }
 

@@ -147,7 +147,7 @@ final class Mending {
   }
 
   private static long over(Window window, long tick, Played run) {
-    OptionalLong cue = run.cueTick(window.cue());
+    OptionalLong cue = run.startTick(window);
     return cue.isPresent() ? Math.max(0, tick - cue.getAsLong() - window.ticks()) : 0;
   }
 

@@ -1,5 +1,6 @@
 package handwheel.debrief;
 
+import handwheel.casualty.Window;
 import handwheel.drill.Player;
 import handwheel.drill.Rehearsal;
 import handwheel.logbook.Entry;
@@ -8,6 +9,7 @@ import handwheel.scoring.StepResult;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.Predicate;
 
 /**
  * A run simulated, scored and measured.
@@ -27,12 +29,26 @@ record Played(List<Entry> entries, ScoreSheet sheet, Outcome outcome) {
     return sheet.steps().stream().filter(s -> s.step().equals(id)).findFirst();
   }
 
+  /** When a time began to run: its cue given, its phase entered, its step done. */
+  OptionalLong startTick(Window window) {
+    return switch (window.since()) {
+      case CUE -> cueTick(window.of());
+      case PHASE -> first(e -> e instanceof Entry.PhaseEntered p && p.id().equals(window.of()));
+      case STEP ->
+          step(window.of()).stream()
+              .filter(StepResult::isDone)
+              .mapToLong(StepResult::instantTick)
+              .findFirst();
+    };
+  }
+
   /** First time a cue was given. */
   OptionalLong cueTick(String cue) {
-    return entries.stream()
-        .filter(e -> e instanceof Entry.CueGiven c && c.id().equals(cue))
-        .mapToLong(Entry::t)
-        .findFirst();
+    return first(e -> e instanceof Entry.CueGiven c && c.id().equals(cue));
+  }
+
+  private OptionalLong first(Predicate<Entry> is) {
+    return entries.stream().filter(is).mapToLong(Entry::t).findFirst();
   }
 
   List<Entry.OrderSaid> orders() {

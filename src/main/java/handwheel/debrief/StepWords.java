@@ -32,7 +32,13 @@ record StepWords(Names names, Cues cues, OrderText reader) implements StepTest.V
   }
 
   private String window(Window window) {
-    return Times.span(window.ticks()).replace(".0 s", " s") + " of \"" + cue(window.cue()) + "\"";
+    String start =
+        switch (window.since()) {
+          case CUE -> "\"" + cue(window.of()) + "\"";
+          case PHASE -> "phase `" + window.of() + "`";
+          case STEP -> "step `" + window.of() + "`";
+        };
+    return Times.span(window.ticks()).replace(".0 s", " s") + " of " + start;
   }
 
   /** The first sentence of a cue, without its full stop. */

@@ -4,6 +4,7 @@ import handwheel.casualty.Casualty;
 import handwheel.casualty.Step;
 import handwheel.casualty.StepTest;
 import handwheel.casualty.Upon;
+import handwheel.casualty.Window;
 import handwheel.casualty.WitnessLine;
 import handwheel.ship.Ship;
 import handwheel.units.Measure;
@@ -53,7 +54,7 @@ final class Trigger {
 
   private String cue(Step step, List<String> says) {
     Optional<String> upon = says.isEmpty() ? Optional.empty() : upon(says.get(0));
-    return upon.or(() -> step.within().map(w -> "On \"" + words.cue(w.cue()) + "\""))
+    return upon.or(() -> step.within().flatMap(Window::cue).map(c -> "On \"" + words.cue(c) + "\""))
         .orElse("As soon as it can be done");
   }
 

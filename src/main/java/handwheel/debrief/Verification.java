@@ -6,6 +6,7 @@ import handwheel.drill.Rehearsal;
 import handwheel.logbook.ChainedEntries;
 import handwheel.logbook.ChainedLine;
 import handwheel.logbook.Entry;
+import handwheel.logbook.LineDifference;
 import handwheel.logbook.Problem;
 import handwheel.logbook.RunRecord;
 import handwheel.ship.OrderText;
@@ -14,18 +15,18 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Whether a record holds: its chain, its script and ship, its simulation, its score.
+ * Whether a record holds: its chain, its signature, its script and ship, its simulation, its score.
  *
- * @param troubles what does not hold, for people, in the order in which it was found
+ * @param found what does not hold, in the order in which it was found
  */
-public record Verification(List<String> troubles) {
+public record Verification(List<Trouble> found) {
   /**
    * Copies the list.
    *
-   * @param troubles what does not hold, for people, in the order in which it was found
+   * @param found what does not hold, in the order in which it was found
    */
   public Verification {
-    troubles = List.copyOf(troubles);
+    found = List.copyOf(found);
   }
 
   /**
@@ -34,7 +35,26 @@ public record Verification(List<String> troubles) {
    * @return true if nothing was found
    */
   public boolean holds() {
-    return troubles.isEmpty();
+    return found.isEmpty();
+  }
+
+  /**
+   * Returns whether nothing was found but that another version of the program made the record: its
+   * bytes are those that were written, and only that version can simulate it.
+   *
+   * @return true if that is all
+   */
+  public boolean isOnlyOfOtherEngine() {
+    return !holds() && found.stream().allMatch(t -> t.kind() == Trouble.Kind.ENGINE);
+  }
+
+  /**
+   * Returns what does not hold, in words.
+   *
+   * @return sentences for people, in the order in which they were found
+   */
+  public List<String> troubles() {
+    return found.stream().map(Trouble::text).toList();
   }
 
   /**
@@ -46,44 +66,76 @@ public record Verification(List<String> troubles) {
    */
   public static Verification of(RunRecord record, Scripts scripts) {
     if (!record.holds()) {
-      return new Verification(record.problems().stream().map(Problem::text).toList());
+      return new Verification(record.problems().stream().map(Verification::chain).toList());
     }
     Entry.Run run = (Entry.Run) record.entries().get(0);
+    if (!run.engine().equals(Engine.VERSION)) {
+      return new Verification(List.of(otherEngine(run)));
+    }
     Optional<Scripts.Found> found = scripts.find(run.ship(), run.script());
-    List<String> troubles = new ArrayList<>(sources(run, found));
+    List<Trouble> troubles = new ArrayList<>(sources(run, found));
     if (troubles.isEmpty()) {
       simulate(record, run, found.orElseThrow()).ifPresent(troubles::add);
     }
     return new Verification(troubles);
   }
 
-  private static List<String> sources(Entry.Run run, Optional<Scripts.Found> found) {
-    List<String> troubles = new ArrayList<>();
-    if (!run.engine().equals(Engine.VERSION)) {
-      troubles.add(
-          "made by version "
-              + run.engine()
-              + " of the program, this is "
-              + Engine.VERSION
-              + ": only the same version simulates the same; this is no sign of tampering.");
-    }
+  private static Trouble chain(Problem problem) {
+    Trouble.Kind kind =
+        switch (problem.kind()) {
+          case TORN, UNFINISHED -> Trouble.Kind.UNFINISHED;
+          case SIGNATURE_MISSING, SIGNATURE_WRONG -> Trouble.Kind.SIGNATURE;
+          case UNREADABLE,
+              ABOUT_MISSING,
+              ABOUT_CHANGED,
+              ABOUT_NOT_OF_END,
+              NOT_UNDERSTOOD,
+              CHAIN_BROKEN,
+              RUN_OUT_OF_PLACE,
+              AFTER_SCORE,
+              AFTER_END,
+              SECOND_END,
+              END_WITHOUT_SCORE,
+              LEDGER_DISAGREES ->
+              Trouble.Kind.CHAIN;
+        };
+    return new Trouble(kind, problem.line(), problem.text());
+  }
+
+  private static Trouble otherEngine(Entry.Run run) {
+    return new Trouble(
+        Trouble.Kind.ENGINE,
+        2,
+        "made by version "
+            + run.engine()
+            + " of the program, this is "
+            + Engine.VERSION
+            + ": its chain holds, and only that version can simulate it. No sign of tampering.");
+  }
+
+  private static List<Trouble> sources(Entry.Run run, Optional<Scripts.Found> found) {
+    List<Trouble> troubles = new ArrayList<>();
     if (Mode.ofWord(run.mode()).isEmpty()) {
-      troubles.add("line 2: mode `" + run.mode() + "` is none that this program has.");
+      String text = "line 2: mode `" + run.mode() + "` is none that this program has.";
+      troubles.add(new Trouble(Trouble.Kind.SIMULATION, 2, text));
     }
     if (found.isEmpty()) {
-      troubles.add("script `" + run.script() + "` on ship `" + run.ship() + "` is not here.");
+      String text = "script `" + run.script() + "` on ship `" + run.ship() + "` is not here.";
+      troubles.add(new Trouble(Trouble.Kind.SCRIPT, 2, text));
       return troubles;
     }
     if (!found.get().ship().sha256().equals(run.shipSha())) {
-      troubles.add("the files of ship `" + run.ship() + "` are not those of the run.");
+      String text = "the files of ship `" + run.ship() + "` are not those of the run.";
+      troubles.add(new Trouble(Trouble.Kind.SHIP, 2, text));
     }
     if (!found.get().casualty().sha256().equals(run.scriptSha())) {
-      troubles.add("script `" + run.script() + "` is not the one of the run.");
+      String text = "script `" + run.script() + "` is not the one of the run.";
+      troubles.add(new Trouble(Trouble.Kind.SCRIPT, 2, text));
     }
     return troubles;
   }
 
-  private static Optional<String> simulate(RunRecord record, Entry.Run run, Scripts.Found found) {
+  private static Optional<Trouble> simulate(RunRecord record, Entry.Run run, Scripts.Found found) {
     Mode mode = Mode.ofWord(run.mode()).orElseThrow();
     OrderText orders = new OrderText(found.ship(), found.casualty().messages());
     List<String> again = new ArrayList<>();
@@ -96,7 +148,7 @@ public record Verification(List<String> troubles) {
     return firstDifference(record.lines(), again);
   }
 
-  private static Optional<String> firstDifference(List<ChainedLine> was, List<String> again) {
+  private static Optional<Trouble> firstDifference(List<ChainedLine> was, List<String> again) {
     for (int i = 0; i < was.size(); i++) {
       String is = i < again.size() ? again.get(i) : "nothing";
       if (!was.get(i).text().equals(is)) {
@@ -105,18 +157,37 @@ public record Verification(List<String> troubles) {
     }
     return was.size() == again.size()
         ? Optional.empty()
-        : Optional.of("the run goes on in the simulation where the record ends.");
+        : Optional.of(
+            new Trouble(
+                Trouble.Kind.SIMULATION,
+                0,
+                "the run goes on in the simulation where the record ends."));
   }
 
-  private static String difference(ChainedLine was, String is) {
-    String verb = was.entry() instanceof Entry.Score ? "scores" : "simulates";
-    String where = "line " + was.number() + " (`" + was.entry().kind() + "`";
-    String when = was.entry().t() > 0 ? ", tick " + was.entry().t() + ") " : ") ";
-    return where
-        + when
-        + verb
-        + " differently, first "
-        + FieldDifference.text(was.text(), is)
-        + ".";
+  private static Trouble difference(ChainedLine was, String is) {
+    boolean isScore = was.entry() instanceof Entry.Score;
+    String text =
+        "line "
+            + was.number()
+            + " (`"
+            + was.entry().kind()
+            + "` at tick "
+            + was.entry().t()
+            + ") "
+            + (isScore ? "scores" : "simulates")
+            + " differently: "
+            + LineDifference.of(was.text(), is).map(Verification::words).orElse("another line.");
+    Trouble.Kind kind = isScore ? Trouble.Kind.SCORE : Trouble.Kind.SIMULATION;
+    return new Trouble(kind, was.number(), text);
+  }
+
+  private static String words(LineDifference d) {
+    return "`"
+        + d.field()
+        + "` is "
+        + d.was()
+        + " in the record and "
+        + d.is()
+        + " in the simulation.";
   }
 }

@@ -14,9 +14,16 @@ import java.util.List;
  * @param started wall clock at the start, ISO 8601 in UTC
  * @param keyed who keyed the orders
  * @param attests who attests that it was the trainee; may be empty
+ * @param key public key under which the record will be signed, 64 hex digits; empty if it will not
  */
 public record About(
-    int no, String before, String trainee, String started, String keyed, String attests) {
+    int no,
+    String before,
+    String trainee,
+    String started,
+    String keyed,
+    String attests,
+    String key) {
   private static final LineCodec<About> CODEC =
       new LineCodec<>(
           List.of(new LineForm<>("about", About.class, About::put, About::take)), a -> "about");
@@ -40,7 +47,8 @@ public record About(
         .text("trainee", a.trainee)
         .text("started", a.started)
         .text("keyed", a.keyed)
-        .text("attests", a.attests);
+        .text("attests", a.attests)
+        .text("key", a.key);
   }
 
   private static About take(FieldReader in) throws IOException {
@@ -50,6 +58,7 @@ public record About(
         in.text("trainee"),
         in.text("started"),
         in.text("keyed"),
-        in.text("attests"));
+        in.text("attests"),
+        in.text("key"));
   }
 }

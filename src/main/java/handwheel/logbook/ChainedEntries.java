@@ -68,6 +68,30 @@ public final class ChainedEntries implements EntrySink {
   }
 
   /**
+   * Signs the closed record.
+   *
+   * @param signer whose public key stands in the about line
+   * @throws IllegalStateException if it does not follow on the end
+   */
+  public void sign(Signer signer) {
+    if (stage != Stage.OVER) {
+      throw new IllegalStateException("out of place (" + stage + "): signed");
+    }
+    String sig = signer.sign(Signed.message(chain.last()));
+    out.accept(chain.append(new Signed(sig).line()));
+    stage = Stage.SIGNED;
+  }
+
+  /**
+   * Returns the {@code h} of the last line so far.
+   *
+   * @return 64 lower-case hex digits
+   */
+  public String lastH() {
+    return chain.last();
+  }
+
+  /**
    * Returns the digest of the run: the {@code h} of its score.
    *
    * @return 64 lower-case hex digits, or empty before the score

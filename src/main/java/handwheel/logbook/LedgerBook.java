@@ -9,20 +9,27 @@ import java.util.List;
  * @param runs the runs in the order of their numbers
  * @param lastH what the next line has to follow on
  * @param tornBytes how many bytes at the end belong to no line
+ * @param notes what was noted about runs, in the order of the file
  * @param problems everything that is wrong
  */
 public record LedgerBook(
-    List<LedgerRun> runs, String lastH, int tornBytes, List<Problem> problems) {
+    List<LedgerRun> runs,
+    String lastH,
+    int tornBytes,
+    List<LedgerLine.Noted> notes,
+    List<Problem> problems) {
   /**
    * Copies the lists.
    *
    * @param runs the runs in the order of their numbers
    * @param lastH what the next line has to follow on
    * @param tornBytes how many bytes at the end belong to no line
+   * @param notes what was noted about runs, in the order of the file
    * @param problems everything that is wrong
    */
   public LedgerBook {
     runs = List.copyOf(runs);
+    notes = List.copyOf(notes);
     problems = List.copyOf(problems);
   }
 

@@ -1,6 +1,7 @@
 package handwheel.logbook;
 
 import handwheel.logbook.LedgerLine.Finished;
+import handwheel.logbook.LedgerLine.Noted;
 import handwheel.logbook.LedgerLine.Numbered;
 import java.util.List;
 
@@ -18,8 +19,17 @@ final class LedgerForms {
               new LineForm<>(
                   "finished",
                   Finished.class,
-                  (o, l) -> o.number("no", l.no()).text("digest", l.digest()),
-                  i -> new Finished(i.count("no"), i.text("digest")))),
+                  (o, l) -> o.number("no", l.no()).text("digest", l.digest()).text("end", l.end()),
+                  i -> new Finished(i.count("no"), i.text("digest"), i.text("end"))),
+              new LineForm<>(
+                  "noted",
+                  Noted.class,
+                  (o, l) ->
+                      o.number("no", l.no())
+                          .text("what", l.what())
+                          .text("why", l.why())
+                          .text("by", l.by()),
+                  i -> new Noted(i.count("no"), i.text("what"), i.text("why"), i.text("by")))),
           LedgerLine::kind);
 
   private LedgerForms() {}

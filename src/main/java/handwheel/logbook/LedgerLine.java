@@ -36,11 +36,28 @@ public sealed interface LedgerLine {
    *
    * @param no number of the run
    * @param digest its digest
+   * @param end the {@code h} of its end line, which binds who ran it as well
    */
-  record Finished(int no, String digest) implements LedgerLine {
+  record Finished(int no, String digest, String end) implements LedgerLine {
     @Override
     public String kind() {
       return "finished";
+    }
+  }
+
+  /**
+   * Somebody noted something about a run. The run stays what it is.
+   *
+   * @param no number of the run
+   * @param what {@code void}: it shall not count; {@code abandoned}: why it was not finished;
+   *     {@code missing}: why its record is not here
+   * @param why the reason
+   * @param by who noted it
+   */
+  record Noted(int no, String what, String why, String by) implements LedgerLine {
+    @Override
+    public String kind() {
+      return "noted";
     }
   }
 

@@ -1,5 +1,6 @@
 package handwheel.logbook;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
 
@@ -7,6 +8,8 @@ import java.util.TreeMap;
 public final class LedgerText {
   private final ProblemList problems = new ProblemList();
   private final TreeMap<Integer, LedgerRun> runs = new TreeMap<>();
+
+  private final List<LedgerLine.Noted> notes = new ArrayList<>();
 
   private LedgerText() {}
 
@@ -28,7 +31,7 @@ public final class LedgerText {
     }
     file.reportTorn(problems);
     return new LedgerBook(
-        List.copyOf(runs.values()), chain.last(), file.tornBytes(), problems.kept());
+        List.copyOf(runs.values()), chain.last(), file.tornBytes(), notes, problems.kept());
   }
 
   private void take(int number, HashedLine line) {
@@ -42,6 +45,8 @@ public final class LedgerText {
       start(number, numbered);
     } else if (line instanceof LedgerLine.Finished finished) {
       finish(number, finished);
+    } else if (line instanceof LedgerLine.Noted noted) {
+      note(number, noted);
     }
   }
 
@@ -53,7 +58,8 @@ public final class LedgerText {
     if (!line.before().equals(before)) {
       disagrees(number, "run " + line.no() + " names another run before it than the one above.");
     }
-    runs.putIfAbsent(line.no(), new LedgerRun(line.no(), line.file(), line.before(), Chain.START));
+    runs.putIfAbsent(
+        line.no(), new LedgerRun(line.no(), line.file(), line.before(), Chain.START, Chain.START));
   }
 
   private void finish(int number, LedgerLine.Finished line) {
@@ -63,8 +69,16 @@ public final class LedgerText {
     } else if (run.isFinished()) {
       disagrees(number, "run " + line.no() + " is finished twice.");
     } else {
-      runs.put(run.no(), new LedgerRun(run.no(), run.file(), run.before(), line.digest()));
+      runs.put(
+          run.no(), new LedgerRun(run.no(), run.file(), run.before(), line.digest(), line.end()));
     }
+  }
+
+  private void note(int number, LedgerLine.Noted line) {
+    if (!runs.containsKey(line.no())) {
+      disagrees(number, "a note is about run " + line.no() + ", which was never numbered.");
+    }
+    notes.add(line);
   }
 
   private void disagrees(int number, String message) {

@@ -35,6 +35,10 @@ public record Problem(int line, int column, Kind kind, String message) {
     END_WITHOUT_SCORE,
     /** The last line has no end of line. */
     TORN,
+    /** The about line names a key and there is no signature. */
+    SIGNATURE_MISSING,
+    /** The signature is not that of the key in the about line over this record. */
+    SIGNATURE_WRONG,
     /** There is no end: the run was broken off, or is still going on. */
     UNFINISHED,
     /** A ledger's line does not agree with the lines before it. */

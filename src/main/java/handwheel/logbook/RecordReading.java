@@ -14,7 +14,7 @@ final class RecordReading {
   private Stage stage = Stage.RUN;
   private @Nullable About about;
   private @Nullable String aboutH;
-  private @Nullable End end;
+  private Closing closing = Closing.NONE;
   private boolean chainHolds = true;
   private int unused;
 
@@ -28,10 +28,19 @@ final class RecordReading {
       take(i + 1, whole.get(i));
     }
     file.reportTorn(problems);
-    if (stage != Stage.OVER) {
+    reportOpen();
+    return new RunRecord(about, lines, closing, unused, problems.kept());
+  }
+
+  private void reportOpen() {
+    if (stage == Stage.OVER && about != null && !about.key().isEmpty()) {
+      problems.add(
+          0,
+          Problem.Kind.SIGNATURE_MISSING,
+          "the about line names a key, but there is no signature behind the end.");
+    } else if (stage != Stage.OVER && stage != Stage.SIGNED) {
       problems.add(0, Problem.Kind.UNFINISHED, "there is no end line: the run is not finished.");
     }
-    return new RunRecord(about, lines, end, unused, problems.kept());
   }
 
   /** Returns the index of the line where the chain starts. */
@@ -79,7 +88,11 @@ final class RecordReading {
     if (line.text().startsWith(End.PREFIX)) {
       LineRead<End> read = End.read(line.bare());
       read.trouble().ifPresent(t -> problems.add(number, t));
-      read.value().ifPresent(e -> placeEnd(number, e));
+      read.value().ifPresent(e -> placeEnd(number, e, line.h()));
+    } else if (line.text().startsWith(Signed.PREFIX)) {
+      LineRead<Signed> read = Signed.read(line.bare());
+      read.trouble().ifPresent(t -> problems.add(number, t));
+      read.value().ifPresent(s -> placeSigned(number, s));
     } else {
       LineRead<Entry> read = EntryLine.read(line.bare());
       read.trouble().ifPresent(t -> problems.add(number, t));
@@ -107,31 +120,53 @@ final class RecordReading {
               "`run` must be the first entry, and only that.");
       case SCORED ->
           problems.add(number, Problem.Kind.AFTER_SCORE, "an entry stands after the score.");
-      case OVER -> problems.add(number, Problem.Kind.AFTER_END, "an entry stands after the end.");
+      case OVER, SIGNED ->
+          problems.add(number, Problem.Kind.AFTER_END, "an entry stands after the end.");
     }
   }
 
-  private void placeEnd(int number, End found) {
+  private void placeEnd(int number, End found, String h) {
     switch (stage) {
       case RUN, RUNNING ->
           problems.add(
               number,
               Problem.Kind.END_WITHOUT_SCORE,
               "the end stands where there is no score yet.");
-      case OVER -> problems.add(number, Problem.Kind.SECOND_END, "the record has a second end.");
-      case SCORED -> checkAbout(number, found);
+      case OVER, SIGNED ->
+          problems.add(number, Problem.Kind.SECOND_END, "the record has a second end.");
+      case SCORED -> checkAbout(number, found, h);
     }
     stage = Stage.OVER;
   }
 
-  private void checkAbout(int number, End found) {
+  private void checkAbout(int number, End found, String h) {
     if (!found.about().equals(aboutH)) {
       problems.add(
           number,
           Problem.Kind.ABOUT_NOT_OF_END,
           "this end belongs to another about line than the one above.");
     } else if (chainHolds) {
-      end = found;
+      closing = new Closing(found, h, null);
     }
+  }
+
+  private void placeSigned(int number, Signed found) {
+    String key = about == null ? "" : about.key();
+    String endH = closing.endH();
+    if (stage != Stage.OVER) {
+      problems.add(
+          number, Problem.Kind.SIGNATURE_WRONG, "a signature stands only once, behind the end.");
+    } else if (endH == null || !PublicKeys.verifies(key, Signed.message(endH), found.sig())) {
+      problems.add(number, Problem.Kind.SIGNATURE_WRONG, wrongSignature(key));
+    } else if (chainHolds) {
+      closing = closing.with(found);
+    }
+    stage = Stage.SIGNED;
+  }
+
+  private static String wrongSignature(String key) {
+    return key.isEmpty()
+        ? "the record is signed, but its about line names no key."
+        : "the signature is not that of the key in the about line over this record.";
   }
 }

@@ -11,19 +11,19 @@ import org.jspecify.annotations.Nullable;
 public final class RunRecord {
   private final @Nullable About about;
   private final List<ChainedLine> lines;
-  private final @Nullable End end;
+  private final Closing closing;
   private final int unusedLines;
   private final List<Problem> problems;
 
   RunRecord(
       @Nullable About about,
       List<ChainedLine> lines,
-      @Nullable End end,
+      Closing closing,
       int unusedLines,
       List<Problem> problems) {
     this.about = about;
     this.lines = List.copyOf(lines);
-    this.end = end;
+    this.closing = closing;
     this.unusedLines = unusedLines;
     this.problems = List.copyOf(problems);
   }
@@ -36,7 +36,7 @@ public final class RunRecord {
    */
   public static RunRecord unreadable(String message) {
     Problem problem = new Problem(0, 0, Problem.Kind.UNREADABLE, message);
-    return new RunRecord(null, List.of(), null, 0, List.of(problem));
+    return new RunRecord(null, List.of(), Closing.NONE, 0, List.of(problem));
   }
 
   /**
@@ -72,7 +72,25 @@ public final class RunRecord {
    * @return what it says, or empty if there is none or the chain does not hold up to it
    */
   public Optional<End> end() {
-    return Optional.ofNullable(end);
+    return Optional.ofNullable(closing.end());
+  }
+
+  /**
+   * Returns the {@code h} of the end line, which binds the whole record but its signature.
+   *
+   * @return 64 lower-case hex digits, or empty if there is no end that holds
+   */
+  public Optional<String> endH() {
+    return Optional.ofNullable(closing.endH());
+  }
+
+  /**
+   * Returns the signature.
+   *
+   * @return a signature that is right for the key of the about line, or empty
+   */
+  public Optional<Signed> signed() {
+    return Optional.ofNullable(closing.signed());
   }
 
   /**

@@ -8,14 +8,16 @@ enum Stage {
   RUNNING,
   /** Only {@code end}. */
   SCORED,
+  /** Only {@code signed}, and only in a record that is to be signed. */
+  OVER,
   /** Nothing. */
-  OVER;
+  SIGNED;
 
   boolean admits(Entry entry) {
     return switch (this) {
       case RUN -> entry instanceof Entry.Run;
       case RUNNING -> !(entry instanceof Entry.Run);
-      case SCORED, OVER -> false;
+      case SCORED, OVER, SIGNED -> false;
     };
   }
 

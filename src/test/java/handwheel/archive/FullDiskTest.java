@@ -116,7 +116,7 @@ class FullDiskTest {
   private static RecordFile run(Drain drain) {
     RecordFile file = RecordFile.on(PATH, drain, SampleRun.ABOUT);
     SampleRun.entries().forEach(file::accept);
-    file.end("over");
+    file.end("over", "");
     file.close();
     return file;
   }

@@ -6,15 +6,23 @@ import handwheel.logbook.Entry;
 import handwheel.logbook.RunRecord;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 class KilledRunTest {
   @TempDir Path folder;
 
+  /** A few kills each time, 200 with {@code -Dsoak=true}. */
+  static IntStream kills() {
+    return Boolean.getBoolean("soak")
+        ? IntStream.range(0, 200).map(i -> 1 + i * 37 % 211)
+        : IntStream.of(1, 2, 17, 60, 151);
+  }
+
   @ParameterizedTest
-  @ValueSource(ints = {1, 2, 17, 60, 151})
+  @MethodSource("kills")
   void noEntryThatWasTakenIsLost(int atLeast) throws Exception {
     Path path = folder.resolve("a.hwr");
     int taken;

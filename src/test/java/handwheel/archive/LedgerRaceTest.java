@@ -57,7 +57,7 @@ class LedgerRaceTest {
     for (int i = 0; i < EACH; i++) {
       int no = ledger.start("steam-leak", i).no();
       numbers.add(no);
-      ledger.finish(no, LedgerTest.digest(no));
+      ledger.finish(no, LedgerTest.digest(no), LedgerTest.END);
     }
   }
 

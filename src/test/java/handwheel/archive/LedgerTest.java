@@ -22,6 +22,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class LedgerTest {
+  static final String END = "e".repeat(64);
+
   @TempDir Path temp;
 
   private Path folder;
@@ -49,13 +51,13 @@ class LedgerTest {
   @Test
   void aRunNamesTheFinishedRunBefore() throws IOException {
     ledger.start("steam-leak", 7);
-    assertThat(ledger.finish(1, digest(1))).isEmpty();
+    assertThat(ledger.finish(1, digest(1), END)).isEmpty();
     Numbering second = new Ledger(folder).start("oil-fire", 8);
     assertThat(second.no()).isEqualTo(2);
     assertThat(second.before()).isEqualTo(digest(1));
     assertThat(ledger.read().problems()).isEmpty();
     assertThat(ledger.read().runs().get(0))
-        .isEqualTo(new LedgerRun(1, "0001-steam-leak-7.hwr", Chain.START, digest(1)));
+        .isEqualTo(new LedgerRun(1, "0001-steam-leak-7.hwr", Chain.START, digest(1), END));
   }
 
   @Test
@@ -72,7 +74,7 @@ class LedgerTest {
     String digest = record(ledger.start("steam-leak", 7), true);
     assertThat(ledger.start("steam-leak", 8).before()).isEqualTo(digest);
     assertThat(ledger.read().problems()).isEmpty();
-    assertThat(ledger.finish(1, digest)).isEmpty();
+    assertThat(ledger.finish(1, digest, END)).isEmpty();
     assertThat(ledger.read().problems()).isEmpty();
   }
 
@@ -85,11 +87,12 @@ class LedgerTest {
   @Test
   void aDigestIsNotedOnce() throws IOException {
     ledger.start("steam-leak", 7);
-    ledger.finish(1, digest(1));
+    ledger.finish(1, digest(1), END);
     long length = Files.size(folder.resolve(Ledger.FILE));
-    assertThat(ledger.finish(1, digest(1))).isEmpty();
-    assertThat(ledger.finish(1, digest(2)).orElseThrow()).endsWith("another digest for run 1.");
-    assertThat(ledger.finish(9, digest(9)).orElseThrow()).endsWith("has no run 9.");
+    assertThat(ledger.finish(1, digest(1), END)).isEmpty();
+    assertThat(ledger.finish(1, digest(2), END).orElseThrow())
+        .endsWith("another digest for run 1.");
+    assertThat(ledger.finish(9, digest(9), END).orElseThrow()).endsWith("has no run 9.");
     assertThat(folder.resolve(Ledger.FILE)).hasSize(length);
   }
 
@@ -98,7 +101,7 @@ class LedgerTest {
   void aLedgerCutAtAnyByteGoesOnSoundly() throws IOException {
     for (int i = 1; i <= 3; i++) {
       ledger.start("steam-leak", i);
-      ledger.finish(i, digest(i));
+      ledger.finish(i, digest(i), END);
     }
     Path file = folder.resolve(Ledger.FILE);
     byte[] whole = Files.readAllBytes(file);
@@ -148,7 +151,8 @@ class LedgerTest {
     assertThat(none.before()).isEqualTo(Chain.START);
     assertThat(none.file()).isEqualTo("0000-steam-leak-7.hwr");
     assertThat(none.trouble().orElseThrow()).startsWith("The run could not be numbered in `");
-    assertThat(ledger.finish(1, digest(1)).orElseThrow()).startsWith("The end of run 1 could not");
+    assertThat(ledger.finish(1, digest(1), END).orElseThrow())
+        .startsWith("The end of run 1 could not");
   }
 
   @Test
@@ -176,7 +180,7 @@ class LedgerTest {
     Thread.currentThread().interrupt();
     try {
       assertThat(ledger.start("steam-leak", 7).no()).isEqualTo(1);
-      assertThat(ledger.finish(1, digest(1))).isEmpty();
+      assertThat(ledger.finish(1, digest(1), END)).isEmpty();
     } finally {
       assertThat(Thread.interrupted()).isTrue();
     }
@@ -192,11 +196,11 @@ class LedgerTest {
   }
 
   private String record(Numbering numbering, boolean whole) {
-    About about = new About(numbering.no(), numbering.before(), "T. Vale", "", "", "");
+    About about = new About(numbering.no(), numbering.before(), "T. Vale", "", "", "", "");
     try (RecordFile file = RecordFile.create(folder.resolve(numbering.file()), about)) {
       SampleRun.entries().forEach(file::accept);
       if (whole) {
-        file.end("over");
+        file.end("over", "");
       }
       return file.digest().orElseThrow();
     }

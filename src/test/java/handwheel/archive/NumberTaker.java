@@ -20,7 +20,7 @@ final class NumberTaker {
       numbering.trouble().ifPresent(System.err::println);
       System.out.println(numbering.no());
       ledger
-          .finish(numbering.no(), LedgerTest.digest(numbering.no()))
+          .finish(numbering.no(), LedgerTest.digest(numbering.no()), LedgerTest.END)
           .ifPresent(System.err::println);
     }
   }

@@ -25,7 +25,7 @@ class RecordFileTest {
     Path path = folder.resolve("new").resolve("0041-steam-leak-7.hwr");
     try (RecordFile file = RecordFile.create(path, SampleRun.ABOUT)) {
       SampleRun.entries().forEach(file::accept);
-      file.end("over");
+      file.end("over", "");
       assertThat(file.trouble()).isEmpty();
       assertThat(file.digest()).isEqualTo(ChainedEntries.digestOf(SampleRun.entries()));
       assertThat(file.path()).isEqualTo(path);
@@ -44,7 +44,7 @@ class RecordFileTest {
     try (RecordFile file = RecordFile.create(path, SampleRun.ABOUT)) {
       SampleRun.entries().subList(0, 9).forEach(file::accept);
       assertThat(file.digest()).isEmpty();
-      assertThatThrownBy(() -> file.end("over")).isInstanceOf(IllegalStateException.class);
+      assertThatThrownBy(() -> file.end("over", "")).isInstanceOf(IllegalStateException.class);
     }
     assertThat(RecordFile.read(path).isOnlyUnfinished()).isTrue();
     assertThat(RecordFile.read(path).entries()).isEqualTo(SampleRun.entries().subList(0, 9));
@@ -69,7 +69,7 @@ class RecordFileTest {
     Thread.currentThread().interrupt();
     try (RecordFile file = RecordFile.create(path, SampleRun.ABOUT)) {
       SampleRun.entries().forEach(file::accept);
-      file.end("over");
+      file.end("over", "");
       assertThat(file.trouble()).isEmpty();
     } finally {
       assertThat(Thread.interrupted()).isTrue();
@@ -83,7 +83,7 @@ class RecordFileTest {
     Files.writeString(path, "precious");
     RecordFile file = RecordFile.create(path, SampleRun.ABOUT);
     SampleRun.entries().forEach(file::accept);
-    file.end("over");
+    file.end("over", "");
     file.close();
     assertThat(file.trouble().orElseThrow())
         .isEqualTo(

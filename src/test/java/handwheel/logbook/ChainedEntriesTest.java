@@ -22,7 +22,7 @@ class ChainedEntriesTest {
 
   @Test
   void theDigestDoesNotKnowWhoRanIt() {
-    About other = new About(1, Chain.START, "A. Ferrar", "2032-01-01T00:00:00Z", "x", "y");
+    About other = new About(1, Chain.START, "A. Ferrar", "2032-01-01T00:00:00Z", "x", "y", "");
     RunRecord record = RecordText.read(SampleRun.record(other, SampleRun.entries()));
     assertThat(record.holds()).isTrue();
     assertThat(record.digest()).isEqualTo(RecordText.read(SampleRun.record()).digest());
@@ -47,7 +47,7 @@ class ChainedEntriesTest {
 
   @Test
   void onlyTheEndFollowsOnTheScoreAndNothingOnTheEnd() {
-    End end = new End("over", "ff");
+    End end = new End("over", "", "ff");
     Entry stop = new Entry.Stopped(1);
     chained.accept(SampleRun.entries().get(0));
     assertThatThrownBy(() -> chained.end(end)).isInstanceOf(IllegalStateException.class);

@@ -114,7 +114,7 @@ class EntryLineTroubleTest {
   @Test
   void aboutAndEndAreNoEntries() {
     assertThat(EntryLine.read(SampleRun.ABOUT.line()).value()).isEmpty();
-    assertThat(EntryLine.read(new End("over", "ff").line()).value()).isEmpty();
+    assertThat(EntryLine.read(new End("over", "", "ff").line()).value()).isEmpty();
   }
 
   /** Whatever stands there, the answer is an entry that is written so, or a trouble. */

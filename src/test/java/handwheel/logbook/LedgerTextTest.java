@@ -9,11 +9,12 @@ import org.junit.jupiter.api.Test;
 
 class LedgerTextTest {
   private static final String DIGEST = "a1".repeat(32);
+  private static final String END = "e2".repeat(32);
 
   private static final List<LedgerLine> LINES =
       List.of(
           new LedgerLine.Numbered(1, "0001-steam-leak-7.hwr", Chain.START),
-          new LedgerLine.Finished(1, DIGEST),
+          new LedgerLine.Finished(1, DIGEST, END),
           new LedgerLine.Numbered(2, "0002-steam-leak-8.hwr", DIGEST),
           new LedgerLine.Numbered(5, "0005-steam-leak-9.hwr", Chain.START));
 
@@ -23,9 +24,9 @@ class LedgerTextTest {
     assertThat(book.problems()).isEmpty();
     assertThat(book.runs())
         .containsExactly(
-            new LedgerRun(1, "0001-steam-leak-7.hwr", Chain.START, DIGEST),
-            new LedgerRun(2, "0002-steam-leak-8.hwr", DIGEST, Chain.START),
-            new LedgerRun(5, "0005-steam-leak-9.hwr", Chain.START, Chain.START));
+            new LedgerRun(1, "0001-steam-leak-7.hwr", Chain.START, DIGEST, END),
+            new LedgerRun(2, "0002-steam-leak-8.hwr", DIGEST, Chain.START, Chain.START),
+            new LedgerRun(5, "0005-steam-leak-9.hwr", Chain.START, Chain.START, Chain.START));
     assertThat(book.lastNo()).isEqualTo(5);
     assertThat(book.runs().get(0).isFinished()).isTrue();
     assertThat(book.runs().get(1).isFinished()).isFalse();
@@ -34,7 +35,7 @@ class LedgerTextTest {
   @Test
   void anEmptyLedgerHasNoRuns() {
     LedgerBook book = LedgerText.read(new byte[0]);
-    assertThat(book).isEqualTo(new LedgerBook(List.of(), Chain.START, 0, List.of()));
+    assertThat(book).isEqualTo(new LedgerBook(List.of(), Chain.START, 0, List.of(), List.of()));
     assertThat(book.lastNo()).isZero();
     assertThat(book.lastDigest()).isEqualTo(Chain.START);
   }
@@ -67,8 +68,13 @@ class LedgerTextTest {
     check(
         new LedgerLine.Numbered(2, "x", Chain.START),
         "line 3: run 2 names another run before it than the one above.");
-    check(new LedgerLine.Finished(7, DIGEST), "line 3: run 7 is finished but was never numbered.");
-    check(new LedgerLine.Finished(1, DIGEST), "line 3: run 1 is finished twice.");
+    check(
+        new LedgerLine.Noted(7, "void", "x", "P-0001"),
+        "line 3: a note is about run 7, which was never numbered.");
+    check(
+        new LedgerLine.Finished(7, DIGEST, END),
+        "line 3: run 7 is finished but was never numbered.");
+    check(new LedgerLine.Finished(1, DIGEST, END), "line 3: run 1 is finished twice.");
   }
 
   private static void check(LedgerLine third, String problem) {

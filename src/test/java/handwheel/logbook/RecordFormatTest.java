@@ -28,7 +28,13 @@ class RecordFormatTest {
   static Stream<Class<?>> kinds() {
     return Stream.concat(
         AwkwardEntries.kinds(),
-        Stream.of(About.class, End.class, LedgerLine.Numbered.class, LedgerLine.Finished.class));
+        Stream.of(
+            About.class,
+            End.class,
+            Signed.class,
+            LedgerLine.Numbered.class,
+            LedgerLine.Finished.class,
+            LedgerLine.Noted.class));
   }
 
   @Test
@@ -48,7 +54,9 @@ class RecordFormatTest {
     text.append(alone.append(record.about().orElseThrow().line())).append('\n');
     ChainedEntries chained = new ChainedEntries(line -> text.append(line).append('\n'));
     record.entries().forEach(chained::accept);
-    chained.end(new End(record.end().orElseThrow().why(), alone.last()));
+    chained.end(
+        new End(
+            record.end().orElseThrow().why(), record.end().orElseThrow().coached(), alone.last()));
     assertThat(text).hasToString(block("record"));
   }
 
@@ -106,7 +114,13 @@ class RecordFormatTest {
       return new LedgerLine.Numbered(1, "", "").kind();
     }
     if (kind == LedgerLine.Finished.class) {
-      return new LedgerLine.Finished(1, "").kind();
+      return new LedgerLine.Finished(1, "", "").kind();
+    }
+    if (kind == LedgerLine.Noted.class) {
+      return new LedgerLine.Noted(1, "", "", "").kind();
+    }
+    if (kind == Signed.class) {
+      return "signed";
     }
     return AwkwardEntries.of(kind, "", 0).kind();
   }

@@ -117,7 +117,7 @@ class RecordTextTest {
 
   @Test
   void anotherAboutDoesNotFitTheEnd() {
-    About other = new About(42, Chain.START, "A. Ferrar", "", "", "");
+    About other = new About(42, Chain.START, "A. Ferrar", "", "", "", "");
     lines.set(0, new Chain().append(other.line()));
     assertThat(problems()).containsExactly("26 ABOUT_NOT_OF_END");
     assertThat(read().end()).isEmpty();
@@ -125,7 +125,7 @@ class RecordTextTest {
 
   @Test
   void aSecondEndIsTold() {
-    lines.add(Chain.after(hOf(last - 1)).append(new End("over", hOf(0)).line()));
+    lines.add(Chain.after(hOf(last - 1)).append(new End("over", "", hOf(0)).line()));
     assertThat(problems()).containsExactly("27 SECOND_END");
   }
 
@@ -145,7 +145,7 @@ class RecordTextTest {
   @Test
   void anEndWithoutScoreIsTold() {
     lines.subList(3, last).clear();
-    lines.add(Chain.after(hOf(2)).append(new End("over", hOf(0)).line()));
+    lines.add(Chain.after(hOf(2)).append(new End("over", "", hOf(0)).line()));
     assertThat(problems()).containsExactly("4 END_WITHOUT_SCORE");
     assertThat(read().end()).isEmpty();
   }

@@ -8,7 +8,7 @@ import java.util.TreeMap;
 public final class SampleRun {
   /** Who drilled. */
   public static final About ABOUT =
-      new About(41, Chain.START, "T. Vale \"Té\"", "2031-02-03T08:15:00Z", "T. Vale", "");
+      new About(41, Chain.START, "T. Vale \"Té\"", "2031-02-03T08:15:00Z", "T. Vale", "", "");
 
   private SampleRun() {}
 
@@ -60,7 +60,7 @@ public final class SampleRun {
     text.append(alone.append(about.line())).append('\n');
     ChainedEntries chained = new ChainedEntries(line -> text.append(line).append('\n'));
     entries.forEach(chained::accept);
-    chained.end(new End("over", alone.last()));
+    chained.end(new End("over", "", alone.last()));
     return text.toString().getBytes(StandardCharsets.UTF_8);
   }
 }
