@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import handwheel.plant.AdaptiveTwin;
 import handwheel.plant.Plant;
+import handwheel.plant.PlantNumbers;
 import handwheel.plant.Quantity;
 import handwheel.plant.outside.MarkedTable;
 import handwheel.units.Unit;
@@ -151,7 +152,7 @@ class IntegratorOutsideTest {
   private static String compare(Trajectory run, Map<Quantity, WorstError> all) {
     Map<Quantity, WorstError> here = errors();
     Replay replay = new Replay(run);
-    AdaptiveTwin twin = new AdaptiveTwin();
+    AdaptiveTwin twin = new AdaptiveTwin(PlantNumbers.usual());
     replay.play(
         new Replay.Onlooker() {
           @Override

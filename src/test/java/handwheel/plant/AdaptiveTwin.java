@@ -26,22 +26,28 @@ public final class AdaptiveTwin implements OrdinaryDifferentialEquation {
   private static final int SLIDING_TICKS = 20;
   private static final double SLIDING_STEP_S = 1e-3;
 
-  private final Plant twin = Plant.of(PlantNumbers.usual(), SaturationTable.standard());
-  private final State[] states = twin.continuous().toArray(State[]::new);
-  private final double[] low = limits(-BEYOND);
-  private final double[] high = limits(BEYOND);
-  private final double[] leader = new double[states.length];
+  private final Plant twin;
+  private final State[] states;
+  private final double[] low;
+  private final double[] high;
+  private final double[] leader;
   private final DormandPrince853Integrator integrator;
   private final ClassicalRungeKuttaIntegrator sliding =
       new ClassicalRungeKuttaIntegrator(SLIDING_STEP_S);
-  private double[] y = new double[states.length];
+  private double[] y;
   private double timeS;
   private boolean isStarted;
   private int slides;
   private int slidTicks;
 
   /** Makes a twin that takes its first state from the first plant shown to it. */
-  public AdaptiveTwin() {
+  public AdaptiveTwin(PlantNumbers numbers) {
+    twin = Plant.of(numbers, SaturationTable.standard());
+    states = twin.continuous().toArray(State[]::new);
+    low = limits(-BEYOND);
+    high = limits(BEYOND);
+    leader = new double[states.length];
+    y = new double[states.length];
     double[] absolute = new double[states.length];
     double[] relative = new double[states.length];
     Arrays.fill(relative, RELATIVE);

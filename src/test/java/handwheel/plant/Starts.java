@@ -30,7 +30,12 @@ public final class Starts {
 
   /** Builds the plant in a start condition such as {@code 100} or {@code furnace-cold}. */
   public static Plant plant(String start) {
-    Plant plant = Plant.of(PlantNumbers.usual(), TABLE);
+    return plant(start, PlantNumbers.usual());
+  }
+
+  /** Builds a plant of other sizes in a start condition. */
+  public static Plant plant(String start, PlantNumbers numbers) {
+    Plant plant = Plant.of(numbers, TABLE);
     plant.restore(states(start), ports(STARTS.getAsJsonObject(start).get("controls")));
     return plant;
   }
