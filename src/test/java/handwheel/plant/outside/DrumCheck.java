@@ -36,12 +36,17 @@ final class DrumCheck {
   static List<Figure> figures(SortedMap<String, Double> factors) {
     List<Figure> figures = new ArrayList<>();
     for (String step : List.of("heat", "steam", "feed")) {
-      step(Altered.sizes(PUBLISHED, factors), step, figures);
+      step(publishedSizes(factors), step, figures);
     }
     startUp(factors, figures);
     small(factors, 600, 0.355, figures);
     small(factors, 150, 0.131, figures);
     return figures;
+  }
+
+  /** Sizes of the published unit, with factors. */
+  static PlantNumbers publishedSizes(SortedMap<String, Double> factors) {
+    return Altered.sizes(PUBLISHED, factors);
   }
 
   /** The published unit's drum as the plant has it, at rest. */

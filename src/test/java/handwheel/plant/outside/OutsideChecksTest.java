@@ -2,8 +2,11 @@ package handwheel.plant.outside;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
@@ -25,14 +28,23 @@ class OutsideChecksTest {
     assertThat(figures).allMatch(Figure::holds);
   }
 
+  /** The page names every check in its first table. */
+  @Test
+  void everyCheckIsOnThePage() throws IOException {
+    String page = Files.readString(Path.of("docs", "plant", "checks.md"));
+    for (Figure figure : OutsideChecks.figures()) {
+      assertThat(page).contains("\n| " + figure.check() + " |");
+    }
+  }
+
   private static String line(Figure f) {
     return "| "
         + String.join(
             " | ",
             f.check(),
             f.what(),
-            figure(f.found(), 5),
-            figure(f.outside(), 5),
+            figure(f.found(), 6),
+            figure(f.outside(), 6),
             figure(f.found() - f.outside(), 2),
             figure(f.allowed(), 2))
         + " |";

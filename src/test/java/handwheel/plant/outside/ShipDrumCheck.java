@@ -18,8 +18,8 @@ final class ShipDrumCheck {
 
   static List<Figure> figures(PlantNumbers numbers) {
     List<Figure> figures = new ArrayList<>();
-    add(new ShipDrumRun(numbers, "50", 1, 120), "50 to 100 %, ", figures);
-    add(new ShipDrumRun(numbers, "100", 0.75, 30), "100 to 75 %, ", figures);
+    add(ShipDrumRun.throttle(numbers, "50", 1, 120), "50 to 100 %, ", figures);
+    add(ShipDrumRun.throttle(numbers, "100", 0.75, 30), "100 to 75 %, ", figures);
     return figures;
   }
 

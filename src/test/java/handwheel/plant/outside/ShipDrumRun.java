@@ -10,10 +10,11 @@ import handwheel.units.Unit;
 import handwheel.water.SaturationTable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 
 /**
- * A load step of the whole plant with nobody at the valves, and the four-state model of the
- * literature beside its drum: same sizes, same heat, steam and feed at every tick.
+ * A valve of the whole plant moved at once with nobody at the others, and the four-state model of
+ * the literature beside its drum: same sizes, same heat, steam and feed at every tick.
  */
 final class ShipDrumRun {
   private static final SaturationTable TABLE = SaturationTable.standard();
@@ -21,13 +22,13 @@ final class ShipDrumRun {
   /** Each second: pressure psig and level above the first, in, of the plant and of the model. */
   final List<double[]> seconds = new ArrayList<>();
 
-  ShipDrumRun(PlantNumbers numbers, String start, double throttle, int lengthS) {
+  ShipDrumRun(PlantNumbers numbers, String start, Consumer<Plant> change, int lengthS) {
     Plant plant = Starts.plant(start, numbers);
     plant.evaluate();
     AstromBell model = rest(plant);
     double level = plant.value(Quantity.DRUM_LEVEL);
     double modelLevel = model.levelM();
-    plant.set(Port.THROTTLE_ORDERED, throttle);
+    change.accept(plant);
     for (int i = 0; i <= 20 * lengthS; i++) {
       plant.evaluate();
       if (i % 20 == 0) {
@@ -42,6 +43,11 @@ final class ShipDrumRun {
       model.step(inputs(plant));
       plant.advance();
     }
+  }
+
+  /** A load step: the throttle ordered to a setting at once. */
+  static ShipDrumRun throttle(PlantNumbers numbers, String start, double to, int lengthS) {
+    return new ShipDrumRun(numbers, start, plant -> plant.set(Port.THROTTLE_ORDERED, to), lengthS);
   }
 
   private static double psig(double pa) {

@@ -55,10 +55,10 @@ final class SteamCheck {
           SuperheatedSteam.enthalpyJPerKg(
               Unit.PSIG.toSi(row[0]) + 101_325, Unit.FAHRENHEIT.toSi(row[1]));
       String what = (int) row[0] + " psig " + (int) row[1] + " F, Btu/lb";
-      figures.add(new Figure(SUPERHEAT, what, found / BTU_PER_LB, row[2], 0.35));
+      figures.add(new Figure(SUPERHEAT, what, found / BTU_PER_LB, row[2], 0.34));
     }
     figures.add(
-        new Figure(SUPERHEAT, "worst of 0.01-5 MPa to 950 K, kJ/kg", worstSuperheat(), 0, 0.85));
+        new Figure(SUPERHEAT, "worst of 0.01-5 MPa to 950 K, kJ/kg", worstSuperheat(), 0, 0.8));
     return figures;
   }
 
