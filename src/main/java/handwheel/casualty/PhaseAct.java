@@ -3,7 +3,7 @@ package handwheel.casualty;
 import handwheel.plant.Port;
 
 /** What happens when a phase is entered. */
-public sealed interface PhaseAct {
+public sealed interface PhaseAct permits Fault, PhaseAct.Mended, PhaseAct.Cue, PhaseAct.Outside {
   /**
    * Calls the visitor's method for this kind of act.
    *
@@ -14,11 +14,18 @@ public sealed interface PhaseAct {
   /** One method for each kind of act. */
   interface Visitor {
     /**
-     * Handles a leak that breaks open.
+     * Handles a fault that sets in.
+     *
+     * @param fault the fault
+     */
+    void fault(Fault fault);
+
+    /**
+     * Handles a fault that goes.
      *
      * @param act the act
      */
-    void leak(Leak act);
+    void mended(Mended act);
 
     /**
      * Handles a cue.
@@ -36,19 +43,15 @@ public sealed interface PhaseAct {
   }
 
   /**
-   * A leak opens at a place.
+   * A fault goes.
    *
-   * @param fault id of the leak
-   * @param place id of the ship's place
-   * @param port the plant's hole, m2
-   * @param holeM bore of a round hole, m
-   * @param rampS time to open fully, s
+   * @param fault id of the fault
+   * @param overS how long it takes, s
    */
-  record Leak(String fault, String place, Port port, Amount holeM, Amount rampS)
-      implements PhaseAct {
+  record Mended(String fault, Amount overS) implements PhaseAct {
     @Override
     public void accept(Visitor visitor) {
-      visitor.leak(this);
+      visitor.mended(this);
     }
   }
 

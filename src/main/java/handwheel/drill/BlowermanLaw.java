@@ -4,6 +4,7 @@ import handwheel.plant.Plant;
 import handwheel.plant.Port;
 import handwheel.plant.Quantity;
 import handwheel.plant.StateWalker;
+import java.util.function.ToDoubleFunction;
 
 /**
  * The blowerman at both blowers' steam valves: goes to ordered openings, or trims the air by the
@@ -50,13 +51,13 @@ final class BlowermanLaw {
     task = NOTHING;
   }
 
-  void tick(Plant plant) {
+  void tick(Plant plant, ToDoubleFunction<Quantity> eyes) {
     if (task == NOTHING) {
       return;
     }
     boolean trims = task == TRIMS;
     if (trims && ticks % limits.lookTicks() == 0) {
-      look(plant);
+      look(plant, eyes);
     }
     ticks++;
     double rate = trims ? limits.trimRatePerS() : limits.valveRatePerS();
@@ -67,8 +68,8 @@ final class BlowermanLaw {
     }
   }
 
-  private void look(Plant plant) {
-    double change = change(plant);
+  private void look(Plant plant, ToDoubleFunction<Quantity> eyes) {
+    double change = change(eyes);
     for (int i = 0; i < VALVE.length; i++) {
       if (change != 0 && isRunning(plant, i)) {
         want[i] = Hand.clip(plant.position(VALVE[i]) + change, limits.lowest(), 1);
@@ -76,9 +77,9 @@ final class BlowermanLaw {
     }
   }
 
-  private double change(Plant plant) {
-    double black = plant.value(Quantity.STACK_BLACK);
-    double white = plant.value(Quantity.STACK_WHITE);
+  private double change(ToDoubleFunction<Quantity> eyes) {
+    double black = eyes.applyAsDouble(Quantity.STACK_BLACK);
+    double white = eyes.applyAsDouble(Quantity.STACK_WHITE);
     if (black > 0.10) {
       return limits.moreAir() * Math.min(1, black / 0.3);
     }

@@ -4,6 +4,7 @@ import handwheel.plant.Plant;
 import handwheel.plant.Port;
 import handwheel.plant.Quantity;
 import handwheel.plant.StateWalker;
+import java.util.function.ToDoubleFunction;
 
 /**
  * The checkman at the feed check. At fixed intervals he reads the glass to a tenth of an inch,
@@ -58,12 +59,12 @@ final class CheckmanLaw {
     return CHECK[i] + (CHECK[i + 1] - CHECK[i]) * share;
   }
 
-  void tick(Plant plant) {
+  void tick(Plant plant, ToDoubleFunction<Quantity> eyes) {
     if (skill.answersThrottle()) {
       remembered = Math.max(forThrottle(plant), remembered - skill.easePerS() * Plant.TICK_S);
     }
     if (ticks % skill.lookTicks() == 0) {
-      look(plant.value(Quantity.DRUM_LEVEL) / INCH_M);
+      look(eyes.applyAsDouble(Quantity.DRUM_LEVEL) / INCH_M);
     }
     ticks++;
     double hand = Hand.toward(plant.position(Port.FEED_CHECK), want, skill.ratePerS());

@@ -119,7 +119,7 @@ final class Doing {
   private boolean wouldKill(Person person, Goal goal) {
     Place place = goal.place();
     double need = (double) goal.needTicks() / Engine.TICKS_PER_S;
-    return place.isInside() && person.dose() + scene.doseRatePerS(place) * need >= Person.DOWN_DOSE;
+    return place.isInside() && person.doseAfter(need, place, scene) >= Person.DOWN_DOSE;
   }
 
   private void there(Person person, Job job) {
@@ -173,10 +173,7 @@ final class Doing {
   private void done(Person person, Job job) {
     FittingWork work = job.work;
     if (work != null && job.order instanceof Order.Work w) {
-      String at = work.control().place();
-      int milli = work.milli(scene);
-      scene.log(new Entry.Moved(scene.now, job.n, person.id(), work.fitting().id(), at, milli));
-      job.work = null;
+      worked(person, job, work);
       job.fitting++;
       if (job.fitting < w.fittings().size()) {
         begin(person, job);
@@ -187,6 +184,18 @@ final class Doing {
     }
     told(person, job);
     person.job = null;
+  }
+
+  private void worked(Person person, Job job, FittingWork work) {
+    job.work = null;
+    String id = work.fitting().id();
+    Optional<String> failure = work.failure(scene);
+    if (failure.isPresent()) {
+      scene.log(new Entry.Refused(scene.now, job.n, person.id(), id, failure.get(), true));
+    } else {
+      String at = work.control().place();
+      scene.log(new Entry.Moved(scene.now, job.n, person.id(), id, at, work.milli(scene)));
+    }
   }
 
   private void finish(Person person, Job job) {

@@ -19,6 +19,9 @@ import java.util.OptionalDouble;
  * @param setting what to set it to
  */
 record FittingWork(Fitting fitting, Control control, Verb verb, Optional<Setting> setting) {
+  /** How long a man tries a fitting that will not move. Engineering estimate. */
+  private static final long TRIES_TICKS = Engine.ticks(5);
+
   /** Returns whether the setting, if one is needed, is one the fitting can take. */
   boolean canBeDone() {
     return !moves().isEmpty() && moves().stream().allMatch(m -> goal(m).isPresent());
@@ -34,24 +37,58 @@ record FittingWork(Fitting fitting, Control control, Verb verb, Optional<Setting
     return to.isPresent() && move.port().accepts(to.getAsDouble()) ? to : OptionalDouble.empty();
   }
 
-  /** Starts every move; returns the ticks until the last is done. */
+  /** Starts every move; returns the ticks until the last is done, or found not to go. */
   long start(Scene scene, double hand) {
+    double slowness = scene.troubles.slowness(fitting);
     long last = 0;
     for (PortMove move : moves()) {
       double from = scene.plant.position(move.port());
-      double to = goal(move).orElseThrow();
-      long ticks = ticks(move.port(), from, to, hand);
+      double goal = goal(move).orElseThrow();
+      double to = reached(scene, from, goal);
+      long ticks = ticks(move.port(), from, to, hand * slowness);
       long after = Engine.ticks(move.afterS());
-      boolean isGradual = isGradual(move.port());
-      scene.travels.start(
-          move.port(),
-          scene.plant,
-          to,
-          scene.now + after + (isGradual ? 0 : ticks),
-          isGradual ? ticks : 0);
-      last = Math.max(last, after + ticks);
+      if (to != from || goal == from) {
+        boolean isGradual = isGradual(move.port());
+        long startTick = scene.now + after + (isGradual ? 0 : ticks);
+        scene.travels.start(move.port(), scene.plant, to, startTick, isGradual ? ticks : 0);
+      }
+      last = Math.max(last, after + ticks + (to == goal ? 0 : TRIES_TICKS));
     }
-    return last;
+    return isGearBroken(scene) ? Math.max(last, estimate(scene, hand)) : last;
+  }
+
+  /** Returns where a move comes to stand: its goal, unless something is wrong. */
+  private double reached(Scene scene, double from, double goal) {
+    boolean isIdle = isGearBroken(scene) || isDeadFor(scene, goal);
+    return isIdle ? from : scene.troubles.reached(fitting, from, goal);
+  }
+
+  private boolean isGearBroken(Scene scene) {
+    return scene.troubles.isGearBroken(fitting, control);
+  }
+
+  /** A machine that is dead can still be told to stop. */
+  private boolean isDeadFor(Scene scene, double goal) {
+    return scene.troubles.isDead(fitting)
+        && fitting.stopMoves().stream().noneMatch(m -> m.to().orElse(-1) == goal);
+  }
+
+  /** Returns what a man says whose work came to nothing; empty if it was done. */
+  Optional<String> failure(Scene scene) {
+    if (isGearBroken(scene)) {
+      return Optional.of("The gear turns and nothing moves.");
+    }
+    for (PortMove move : moves()) {
+      double goal = goal(move).orElseThrow();
+      if (isDeadFor(scene, goal)) {
+        return Optional.of("It will not start.");
+      }
+      double at = scene.plant.position(move.port());
+      if (scene.troubles.reached(fitting, at, goal) != goal) {
+        return Optional.of("It is stuck.");
+      }
+    }
+    return Optional.empty();
   }
 
   /** Estimates the ticks from hand on to done. */

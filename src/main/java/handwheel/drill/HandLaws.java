@@ -12,6 +12,7 @@ import handwheel.units.Measure;
 import handwheel.units.Unit;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Who holds what by hand. The checkman always holds the level; pumpman and blowerman hold when
@@ -27,6 +28,9 @@ final class HandLaws implements Holding {
   private final Optional<Station> blowerman;
   private boolean isChecking;
 
+  /** What a man sees: the true value, unless his gauge is wrong. */
+  private final ToDoubleFunction<Quantity> eyes;
+
   /** A holder and where he stands to hold. */
   private record Station(Person person, String place) {
     boolean isManned() {
@@ -36,6 +40,7 @@ final class HandLaws implements Holding {
 
   HandLaws(Scene scene, List<Person> people, CrewState state) {
     this.scene = scene;
+    this.eyes = q -> scene.instruments.seen(scene.plant, q);
     this.check =
         new CheckmanLaw(state == CrewState.DRILLED ? CheckmanSkill.DRILLED : CheckmanSkill.GREEN);
     this.checkman = holder(people, Quantity.DRUM_LEVEL);
@@ -118,15 +123,20 @@ final class HandLaws implements Holding {
 
   @Override
   public void tick() {
-    if (isChecking && isManned(checkman)) {
-      check.tick(scene.plant);
+    if (isChecking && isManned(checkman) && !isJammed(Port.FEED_CHECK)) {
+      check.tick(scene.plant, eyes);
     }
-    if (isManned(pumpman)) {
-      pump.tick(scene.plant);
+    if (isManned(pumpman) && !isJammed(Port.FUEL_GOVERNOR)) {
+      pump.tick(scene.plant, eyes);
     }
-    if (isManned(blowerman)) {
-      blower.tick(scene.plant);
+    boolean isFree = !isJammed(Port.BLOWER_1_STEAM) && !isJammed(Port.BLOWER_2_STEAM);
+    if (isManned(blowerman) && isFree) {
+      blower.tick(scene.plant, eyes);
     }
+  }
+
+  private boolean isJammed(Port port) {
+    return scene.troubles.isJammed(port);
   }
 
   private static boolean isManned(Optional<Station> station) {

@@ -1,11 +1,15 @@
 package handwheel.drill;
 
+import handwheel.casualty.Fault;
 import handwheel.plant.Plant;
+import handwheel.plant.Quantity;
 import handwheel.plant.StateWalker;
 import handwheel.ship.Gauge;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the gauges show: the true value through a first-order lag, held to the scale. Indication is
@@ -21,12 +25,19 @@ final class Instruments {
   /** The figures as last written down; at first none. */
   private final double[] told;
 
+  /** What is wrong with each gauge; null where nothing is. */
+  private final @Nullable GaugeBend[] bends;
+
+  private boolean isAnyBent;
+  private long now;
+
   Instruments(List<Gauge> gauges) {
     this.gauges = gauges;
     this.shown = new double[gauges.size()];
     this.gain = new double[gauges.size()];
     this.told = new double[gauges.size()];
-    java.util.Arrays.fill(told, Double.NEGATIVE_INFINITY);
+    this.bends = new GaugeBend[gauges.size()];
+    Arrays.fill(told, Double.NEGATIVE_INFINITY);
     for (int i = 0; i < gain.length; i++) {
       double lagS = gauges.get(i).lagS();
       gain[i] = lagS > 0 ? 1 - StrictMath.exp(-TICK_S / lagS) : 1;
@@ -40,8 +51,35 @@ final class Instruments {
     }
   }
 
+  /** Makes a gauge show what is not so, from now on. */
+  void bend(Fault.OfGauge fault, long tick, long rampTicks) {
+    int i = index(fault.gauge());
+    now = tick;
+    bends[i] = new GaugeBend(fault, tick, rampTicks, shown(i), gauges.get(i));
+    isAnyBent = true;
+  }
+
+  /** Puts a gauge right. */
+  void mend(String gaugeId) {
+    bends[index(gaugeId)] = null;
+    isAnyBent = Arrays.stream(bends).anyMatch(b -> b != null);
+  }
+
+  /** Returns what a man sees of a true value, SI: the truth, unless his gauge is wrong. */
+  double seen(Plant plant, Quantity quantity) {
+    if (isAnyBent) {
+      for (int i = 0; i < shown.length; i++) {
+        if (bends[i] != null && gauges.get(i).of() == quantity) {
+          return shownSi(i);
+        }
+      }
+    }
+    return plant.value(quantity);
+  }
+
   /** Lets every gauge follow for one tick. */
-  void tick(Plant plant) {
+  void tick(Plant plant, long tick) {
+    now = tick;
     for (int i = 0; i < shown.length; i++) {
       shown[i] += (truth(plant, i) - shown[i]) * gain[i];
     }
@@ -55,7 +93,9 @@ final class Instruments {
   /** Returns what a gauge shows, in its unit, within its scale. */
   double shown(int i) {
     Gauge g = gauges.get(i);
-    return StrictMath.max(g.low(), StrictMath.min(g.high(), shown[i]));
+    GaugeBend bend = bends[i];
+    double hand = bend == null ? shown[i] : bend.shows(shown[i], now);
+    return StrictMath.max(g.low(), StrictMath.min(g.high(), hand));
   }
 
   /** Returns the same in SI of the true value behind it. */
@@ -114,6 +154,9 @@ final class Instruments {
   void walk(StateWalker walker) {
     for (int i = 0; i < shown.length; i++) {
       walker.visit("gauge." + gauges.get(i).id(), shown[i]);
+      if (bends[i] != null) {
+        walker.visit("gauge." + gauges.get(i).id() + ".shows", shown(i));
+      }
     }
   }
 }

@@ -22,6 +22,9 @@ final class LeakFlows {
     if (hole == Port.LEAK_SATURATED) {
       return plant.value(Quantity.LEAK_SATURATED_FLOW);
     }
+    if (hole == Port.ECONOMIZER_LEAK) {
+      return plant.value(Quantity.ECONOMIZER_LEAK_FLOW);
+    }
     return hole == Port.TUBE_RUPTURE ? plant.value(Quantity.TUBE_FLOW) : 0;
   }
 }

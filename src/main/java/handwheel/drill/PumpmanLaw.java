@@ -5,6 +5,7 @@ import handwheel.plant.Port;
 import handwheel.plant.Quantity;
 import handwheel.plant.StateWalker;
 import handwheel.units.Unit;
+import java.util.function.ToDoubleFunction;
 
 /**
  * The pumpman at the fuel pump governor: holds a header pressure or a drum pressure, once ordered.
@@ -52,12 +53,12 @@ final class PumpmanLaw {
     hold = want;
   }
 
-  void tick(Plant plant) {
+  void tick(Plant plant, ToDoubleFunction<Quantity> eyes) {
     if (headerPsi == 0 && drumPsi == 0) {
       return;
     }
     if (ticks % limits.lookTicks() == 0) {
-      look(plant);
+      look(eyes);
     }
     ticks++;
     double setting = Unit.PSIG.fromSi(plant.position(Port.FUEL_GOVERNOR));
@@ -65,15 +66,15 @@ final class PumpmanLaw {
     plant.set(Port.FUEL_GOVERNOR, Unit.PSIG.toSi(hand));
   }
 
-  private void look(Plant plant) {
+  private void look(ToDoubleFunction<Quantity> eyes) {
     if (headerPsi > 0) {
-      double error = headerPsi - psig(plant, Quantity.FUEL_HEADER_PRESSURE);
+      double error = headerPsi - psig(eyes, Quantity.FUEL_HEADER_PRESSURE);
       if (Math.abs(error) > limits.headerDeadBandPsi()) {
         want = Hand.clip(want + limits.headerGain() * error, LOWEST_PSI, HIGHEST_HEADER_PSI);
       }
       return;
     }
-    double error = drumPsi - psig(plant, Quantity.DRUM_PRESSURE);
+    double error = drumPsi - psig(eyes, Quantity.DRUM_PRESSURE);
     if (Math.abs(error) <= limits.drumDeadBandPsi()) {
       error = 0;
     }
@@ -81,8 +82,8 @@ final class PumpmanLaw {
     want = Hand.clip(hold + limits.drumGain() * error, LOWEST_PSI, HIGHEST_STEAM_PSI);
   }
 
-  private static double psig(Plant plant, Quantity quantity) {
-    return quantity.in(Unit.PSIG, plant.value(quantity));
+  private static double psig(ToDoubleFunction<Quantity> eyes, Quantity quantity) {
+    return quantity.in(Unit.PSIG, eyes.applyAsDouble(quantity));
   }
 
   void walk(StateWalker walker) {

@@ -32,6 +32,7 @@ public final class Session {
   private final Scene scene;
   private final Crew crew;
   private final Facts facts;
+  private final Faults faults;
   private final Story story;
   private final Nevers nevers;
   private final PlantLog plantLog;
@@ -68,7 +69,8 @@ public final class Session {
     held[0] = facts;
     this.crew = new Crew(scene, script.casualty().start().crew(), script.paces());
     SortedMap<String, Double> drawn = draws(script);
-    this.story = new Story(scene, script.casualty(), drawn, facts);
+    this.faults = new Faults(scene, drawn);
+    this.story = new Story(scene, script.casualty(), drawn, facts, faults);
     this.nevers = new Nevers(scene, script.casualty(), facts);
     this.plantLog = new PlantLog(scene);
     this.sight = new Sight(scene, crew, script.casualty());
@@ -155,10 +157,11 @@ public final class Session {
       return false;
     }
     takeInputs();
+    faults.tick();
     scene.travels.apply(scene.plant, scene.now);
     scene.plant.evaluate();
     scene.plant.applyRules(plantLog);
-    scene.instruments.tick(scene.plant);
+    scene.instruments.tick(scene.plant, scene.now);
     scene.listen();
     crew.tick();
     nevers.tick(crew.people());
@@ -198,6 +201,8 @@ public final class Session {
   private void walk(StateWalker walker) {
     scene.plant.walk(walker);
     scene.travels.walk(walker);
+    faults.walk(walker);
+    scene.troubles.walk(walker);
     scene.instruments.walk(walker);
     crew.walk(walker);
     story.walk(walker);
@@ -314,6 +319,9 @@ public final class Session {
               goal.map(Goal::needTicks).orElse(-1L),
               goal.map(g -> scene.hurtTicks(g.place())).orElse(Entry.NO_HURT_TICKS),
               goal.map(g -> scene.isInJet(g.place())).orElse(false)));
+      goal.filter(g -> !g.place().isInside())
+          .flatMap(g -> crew.soonestInside(probe))
+          .ifPresent(scene::log);
       person.ifPresent(p -> nevers.said(order, orders, p, goal));
       crew.hear(order, orders);
     }

@@ -1,6 +1,7 @@
 package handwheel.drill;
 
 import handwheel.casualty.Casualty;
+import handwheel.casualty.Fault;
 import handwheel.casualty.Phase;
 import handwheel.casualty.PhaseAct;
 import handwheel.casualty.When;
@@ -18,12 +19,15 @@ final class Story {
   private final Casualty casualty;
   private final SortedMap<String, Double> drawn;
   private final Facts facts;
+  private final Faults faults;
   private Phase phase;
   private long enteredTick;
   private long[] heldTicks = new long[0];
 
-  Story(Scene scene, Casualty casualty, SortedMap<String, Double> drawn, Facts facts) {
+  Story(
+      Scene scene, Casualty casualty, SortedMap<String, Double> drawn, Facts facts, Faults faults) {
     this.scene = scene;
+    this.faults = faults;
     this.casualty = casualty;
     this.drawn = drawn;
     this.facts = facts;
@@ -82,7 +86,7 @@ final class Story {
     phase = next;
     enteredTick = scene.now;
     scene.log(new Entry.PhaseEntered(scene.now, phase.id()));
-    Enter enter = new Enter(scene, drawn, facts);
+    Enter enter = new Enter();
     phase.acts().forEach(a -> a.accept(enter));
     heldTicks = new long[phase.next().size()];
     for (int i = 0; i < heldTicks.length; i++) {
@@ -98,15 +102,18 @@ final class Story {
   }
 
   /** What happens on entering a phase. */
-  private record Enter(Scene scene, SortedMap<String, Double> drawn, Facts facts)
-      implements PhaseAct.Visitor {
+  private final class Enter implements PhaseAct.Visitor {
     @Override
-    public void leak(PhaseAct.Leak act) {
-      double bore = act.holeM().in(drawn);
-      double area = StrictMath.PI / 4 * bore * bore;
-      long ticks = Engine.ticks(act.rampS().in(drawn));
-      scene.travels.start(act.port(), scene.plant, area, scene.now, ticks);
-      facts.truths().leak(act.fault(), act.port());
+    public void fault(Fault fault) {
+      if (fault instanceof Fault.OfMachine machine) {
+        facts.truths().fault(machine.id(), machine.aims().get(0).port());
+      }
+      faults.add(fault);
+    }
+
+    @Override
+    public void mended(PhaseAct.Mended act) {
+      faults.mend(act.fault(), act.overS().in(drawn));
     }
 
     @Override

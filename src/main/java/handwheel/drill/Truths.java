@@ -14,9 +14,9 @@ final class Truths {
     this.scene = scene;
   }
 
-  /** Notes the hole of a leak. */
-  void leak(String fault, Port hole) {
-    leaks.put(fault, hole);
+  /** Notes the port a fault moves. */
+  void fault(String id, Port port) {
+    leaks.put(id, port);
   }
 
   /** Returns the value, SI; a leak that has not begun flows 0. */

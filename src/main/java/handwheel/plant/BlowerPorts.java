@@ -9,7 +9,8 @@ record BlowerPorts(
     Port seaWater,
     Port intakeFlap,
     Port flapStuck,
-    Port scrollDrain) {
+    Port scrollDrain,
+    Port trip) {
 
   static final BlowerPorts FIRST =
       new BlowerPorts(
@@ -20,7 +21,8 @@ record BlowerPorts(
           Port.BLOWER_1_SEA_WATER,
           Port.BLOWER_1_INTAKE_FLAP,
           Port.BLOWER_1_FLAP_STUCK,
-          Port.BLOWER_1_SCROLL_DRAIN);
+          Port.BLOWER_1_SCROLL_DRAIN,
+          Port.BLOWER_1_TRIP);
 
   static final BlowerPorts SECOND =
       new BlowerPorts(
@@ -31,5 +33,6 @@ record BlowerPorts(
           Port.BLOWER_2_SEA_WATER,
           Port.BLOWER_2_INTAKE_FLAP,
           Port.BLOWER_2_FLAP_STUCK,
-          Port.BLOWER_2_SCROLL_DRAIN);
+          Port.BLOWER_2_SCROLL_DRAIN,
+          Port.BLOWER_2_TRIP);
 }

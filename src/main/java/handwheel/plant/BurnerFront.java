@@ -85,7 +85,8 @@ final class BurnerFront {
       int i = burner.index();
       double plate = plateKgPerS[(int) ports.at(Port.PLATE_S1, burner)];
       double open = burner.side() == Side.SATURATED ? saturatedOpen : superheaterOpen;
-      oilKgPerS[i] = plate * head * ports.at(Port.ROOT_S1, burner) * open;
+      double clean = 1 - ports.at(Port.FOULING_S1, burner);
+      oilKgPerS[i] = plate * head * ports.at(Port.ROOT_S1, burner) * open * clean;
       combustibleKgPerS[i] = oilKgPerS[i] * (1 - fuel.waterHeader.x);
       totalKgPerS += oilKgPerS[i];
     }
@@ -98,6 +99,7 @@ final class BurnerFront {
     airRatio[i] = oil > 1e-6 ? airKgPerS / (Physics.AIR_FOR_OIL * oil) : 0;
     waterKgPerS[i] = air.burnerWaterKgPerS(burner);
     SideFire fire = fire(burner.side());
+    fire.isRootOpen |= ports.at(Port.ROOT_S1, burner) > 0;
     fire.waterKgPerS += waterKgPerS[i];
     if (oil <= NO_OIL_KG_PER_S) {
       return;

@@ -128,7 +128,7 @@ final class ForcedDraftBlower implements Machine {
     }
     boolean isLow = speed.x < 0.35 && ports.at(at.steam()) > 0.5;
     lowSpeedTicks.n = isLow ? lowSpeedTicks.n + 1 : 0;
-    if (lowSpeedTicks.n >= TRIP_TICKS) {
+    if (lowSpeedTicks.n >= TRIP_TICKS || ports.isOn(at.trip())) {
       tripped.set(true);
       events.blowerTrips(at.number());
     }

@@ -97,7 +97,9 @@ final class FuelSystem implements Machine {
   private void suction() {
     double kg = isOnTank1() ? tank1Kg.x : tank2Kg.x;
     double valve = ports.at(isOnTank1() ? Port.TANK_VALVE_1 : Port.TANK_VALVE_2);
-    double open = valve * Curve.smoothStep(kg / 150) * ports.at(Port.STRAINER);
+    double clear =
+        1 - ports.at(isOnTank1() ? Port.TANK_OUTLET_BLOCKED_1 : Port.TANK_OUTLET_BLOCKED_2);
+    double open = valve * clear * Curve.smoothStep(kg / 150) * ports.at(Port.STRAINER);
     double ratePerS = open < PRIMED ? Math.max(burnersKgPerS, 0.15) / suctionKg : 0.25;
     airInSuction.dx = ratePerS * (1 - Curve.clip(2.5 * open, 0, 1) - airInSuction.x);
     airInSuction.decayPerS = ratePerS;
@@ -124,7 +126,7 @@ final class FuelSystem implements Machine {
     pumpSteamKgPerS = ports.isAt(Port.FUEL_PUMP, 0) ? 0.06 * Math.min(auxiliaryShare, 1) : 0;
     return switch ((int) ports.at(Port.FUEL_PUMP)) {
       case 0 -> steamPumpKgPerS * Curve.clip(1.5 * auxiliaryShare, 0, 1);
-      case 1 -> electricPumpKgPerS;
+      case 1 -> ports.isOn(Port.POWER_LOST) ? 0 : electricPumpKgPerS;
       case 2 -> handPumpKgPerS;
       default -> 0;
     };

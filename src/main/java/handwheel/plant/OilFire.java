@@ -9,7 +9,8 @@ import java.util.List;
  * Inputs: spray, oxygen of the upper level, ignition source, foam.
  *
  * <p>Assumes at most 12 m2 of burning pool, a fire that grows in 12 s and falls in 5 s and starves
- * below 19 per cent oxygen by mass. Left out: spread to other things, re-ignition under foam.
+ * below 19 per cent oxygen by mass. Left out: spread to other things, re-ignition under foam, and
+ * the air a fire drives out as it grows: the room is taken as open at one atmosphere.
  *
  * <p>Source: pool burning rate 0.045 kg/(m2 s) (value from memory); the rest engineering estimate.
  */
@@ -50,11 +51,12 @@ final class OilFire implements Machine {
     double poolM2 = Math.min(deckOilKg.x / 2, 12);
     double uncovered = 1 - ports.at(Port.FOAM);
     double target = 0;
-    deckOilKg.dx = sprayKgPerS;
+    double running = ports.at(Port.DECK_OIL);
+    deckOilKg.dx = sprayKgPerS + running;
     if (isBurning()) {
       double oil = Math.min(sprayKgPerS, 0.35) + POOL_KG_PER_M2S * poolM2;
       target = oil * HEAT_J_PER_KG * Curve.clip((oxygen - 0.13) / 0.06, 0, 1) * uncovered;
-      deckOilKg.dx = 0.4 * sprayKgPerS - POOL_KG_PER_M2S * poolM2 * uncovered;
+      deckOilKg.dx = 0.4 * sprayKgPerS + running - POOL_KG_PER_M2S * poolM2 * uncovered;
     }
     heatW.dx = (target - heatW.x) / (target > heatW.x ? 12 : 5);
   }

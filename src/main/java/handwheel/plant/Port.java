@@ -194,7 +194,53 @@ public enum Port {
   /** Fault: something hot enough to light sprayed oil. */
   IGNITION_SOURCE("ignition-source", Kind.SWITCH, Unit.ONE, 0, 1),
   /** Foam cover on the oil fire. */
-  FOAM("foam", Kind.FRACTION, Unit.ONE, 0, 1);
+  FOAM("foam", Kind.FRACTION, Unit.ONE, 0, 1),
+  /** Fault: share of burner S1's sprayer plate that is plugged. */
+  FOULING_S1("fouling.s1", Kind.FRACTION, Unit.ONE, 0, 1),
+  /** Fault: share of burner S2's sprayer plate that is plugged. */
+  FOULING_S2("fouling.s2", Kind.FRACTION, Unit.ONE, 0, 1),
+  /** Fault: share of burner S3's sprayer plate that is plugged. */
+  FOULING_S3("fouling.s3", Kind.FRACTION, Unit.ONE, 0, 1),
+  /** Fault: share of burner S4's sprayer plate that is plugged. */
+  FOULING_S4("fouling.s4", Kind.FRACTION, Unit.ONE, 0, 1),
+  /** Fault: share of burner S5's sprayer plate that is plugged. */
+  FOULING_S5("fouling.s5", Kind.FRACTION, Unit.ONE, 0, 1),
+  /** Fault: share of burner H1's sprayer plate that is plugged. */
+  FOULING_H1("fouling.h1", Kind.FRACTION, Unit.ONE, 0, 1),
+  /** Fault: share of burner H2's sprayer plate that is plugged. */
+  FOULING_H2("fouling.h2", Kind.FRACTION, Unit.ONE, 0, 1),
+  /** Fault: share of burner H3's sprayer plate that is plugged. */
+  FOULING_H3("fouling.h3", Kind.FRACTION, Unit.ONE, 0, 1),
+  /** Fault: share of tank 1's outlet that is blocked. */
+  TANK_OUTLET_BLOCKED_1("tank-outlet-blocked.1", Kind.FRACTION, Unit.ONE, 0, 1),
+  /** Fault: share of tank 2's outlet that is blocked. */
+  TANK_OUTLET_BLOCKED_2("tank-outlet-blocked.2", Kind.FRACTION, Unit.ONE, 0, 1),
+  /** Fault: something trips blower 1, such as its overspeed gear. */
+  BLOWER_1_TRIP("blower.1.trip", Kind.SWITCH, Unit.ONE, 0, 1),
+  /** Fault: something trips blower 2, such as its overspeed gear. */
+  BLOWER_2_TRIP("blower.2.trip", Kind.SWITCH, Unit.ONE, 0, 1),
+  /** Fault: the superheater safety valve is stuck. */
+  SAFETY_SUPERHEATER_STUCK("safety.superheater.stuck", List.of("free", "open", "shut")),
+  /** Fault: drum safety valve 1 is stuck. */
+  SAFETY_DRUM_1_STUCK("safety.drum-1.stuck", List.of("free", "open", "shut")),
+  /** Fault: drum safety valve 2 is stuck. */
+  SAFETY_DRUM_2_STUCK("safety.drum-2.stuck", List.of("free", "open", "shut")),
+  /** Fault: electric power to the space is lost. */
+  POWER_LOST("power-lost", Kind.SWITCH, Unit.ONE, 0, 1),
+  /** Fault: share of the saturated furnace's brick that has fallen. */
+  BRICK_FALLEN_SATURATED("brick-fallen.saturated", Kind.FRACTION, Unit.ONE, 0, 1),
+  /** Fault: share of the superheater furnace's brick that has fallen. */
+  BRICK_FALLEN_SUPERHEATER("brick-fallen.superheater", Kind.FRACTION, Unit.ONE, 0, 1),
+  /** Fault: hole in the economizer. */
+  ECONOMIZER_LEAK("economizer-leak", Kind.SETTING, Unit.SQUARE_METRE, 0, 0.001),
+  /** Fault: water lost from the deaerating tank. */
+  DEAERATING_TANK_LOSS("deaerating-tank.loss", Kind.SETTING, Unit.KG_PER_S, 0, 50),
+  /** Fault: soot burning in the uptake. */
+  UPTAKE_FIRE("uptake-fire", Kind.SETTING, Unit.KG_PER_S, 0, 0.5),
+  /** Fault: oil running onto the deck plates without pressure. */
+  DECK_OIL("deck-oil", Kind.SETTING, Unit.KG_PER_S, 0, 5),
+  /** Easing gear: lifts the superheater's and the first drum safety valve by hand. */
+  EASING_GEAR("easing-gear", Kind.SWITCH, Unit.ONE, 0, 1);
 
   /** What a port's position means. */
   public enum Kind {

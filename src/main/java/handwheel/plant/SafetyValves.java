@@ -4,12 +4,19 @@ package handwheel.plant;
  * Three safety valves: one on the superheater, two on the drum. Each lifts above its set pressure
  * and reseats at a share of it (four per cent blowdown). No continuous state; three flags.
  *
- * <p>Assumes full lift at once and choked flow. Left out: chatter, simmer, back pressure.
+ * <p>Assumes full lift at once and choked flow; one that is stuck stays where it is stuck, until
+ * the easing gear lifts it by hand. Left out: chatter, simmer, back pressure.
  *
  * <p>Source: common practice for marine boilers, set pressures invented.
  */
 final class SafetyValves {
   private static final Safety[] ALL = Safety.values();
+  private static final int STUCK_OPEN = 1;
+  private static final int STUCK_SHUT = 2;
+
+  private static final Port[] STUCK = {
+    Port.SAFETY_SUPERHEATER_STUCK, Port.SAFETY_DRUM_1_STUCK, Port.SAFETY_DRUM_2_STUCK
+  };
 
   private final Flag[] lifted = {
     new Flag("safety.superheater.lifted"),
@@ -19,8 +26,10 @@ final class SafetyValves {
   private final double[] setPa;
   private final double[] ratedKgPerS;
   private final double reseatShare;
+  private final Positions ports;
 
-  SafetyValves(PlantNumbers numbers) {
+  SafetyValves(PlantNumbers numbers, Positions ports) {
+    this.ports = ports;
     setPa =
         new double[] {
           numbers.get(PlantNumber.SAFETY_SUPERHEATER_SET),
@@ -66,12 +75,16 @@ final class SafetyValves {
   private void apply(Safety valve, double gaugePa, PlantEvents events) {
     Flag flag = lifted[valve.index()];
     double set = setPa[valve.index()];
-    if (gaugePa > set) {
+    Port stuck = STUCK[valve.index()];
+    boolean isEased = valve != Safety.DRUM_2 && ports.isOn(Port.EASING_GEAR);
+    boolean isHeldOpen = isEased || ports.isAt(stuck, STUCK_OPEN);
+    boolean isStuckShut = ports.isAt(stuck, STUCK_SHUT);
+    if (isHeldOpen || (gaugePa > set && !isStuckShut)) {
       if (!flag.isSet()) {
         flag.set(true);
         events.safetyLifts(valve);
       }
-    } else if (flag.isSet() && gaugePa < reseatShare * set) {
+    } else if (flag.isSet() && (isStuckShut || gaugePa < reseatShare * set)) {
       flag.set(false);
       events.safetyReseats(valve);
     }

@@ -128,7 +128,7 @@ final class SteamDrum implements Machine {
     balance(line.superheaterKgPerS, feed, gas);
     swell(feed, gas);
     double out = blowKgPerS + tubeKgPerS + carryOver * line.superheaterKgPerS;
-    chlorideKg.dx = feed.flowKgPerS * ports.at(Port.FEED_CHLORIDE) - out * chlorideFraction();
+    chlorideKg.dx = feed.toDrumKgPerS * ports.at(Port.FEED_CHLORIDE) - out * chlorideFraction();
   }
 
   /** Solves mass and energy for the rates of water volume and temperature. */
@@ -147,11 +147,11 @@ final class SteamDrum implements Machine {
             + steam * (hg * sat.steamDensitySlopeKgPerM3K + rg * sat.steamEnthalpySlopeJPerKgK)
             - totalM3 * sat.pressureSlopePaPerK
             + steelJPerK;
-    double mass = feed.flowKgPerS - steamKgPerS - blowKgPerS - tubeKgPerS;
+    double mass = feed.toDrumKgPerS - steamKgPerS - blowKgPerS - tubeKgPerS;
     double energy =
         gas.evaporationW
             + gas.economizerW
-            + feed.flowKgPerS * feed.enthalpyJPerKg
+            + feed.toDrumKgPerS * feed.enthalpyJPerKg
             - superheaterKgPerS * (hg - carryOver * evaporationJPerKg)
             - (steamKgPerS - superheaterKgPerS) * hg
             - (blowKgPerS + tubeKgPerS) * hf;
@@ -178,9 +178,9 @@ final class SteamDrum implements Machine {
     double drumWater = Math.max(drumWaterM3, 0);
     double flashKgPerS = -(drumWater * slope + 0.25 * steelJPerK) * warming / evaporationJPerKg;
     double coldFeedW =
-        feed.flowKgPerS * (sat.waterEnthalpyJPerKg - feed.enthalpyJPerKg) - gas.economizerW;
+        feed.toDrumKgPerS * (sat.waterEnthalpyJPerKg - feed.enthalpyJPerKg) - gas.economizerW;
     double condensesKgPerS =
-        Math.max(Math.min(coldFeedW, 5e5 * feed.flowKgPerS), 0) / evaporationJPerKg;
+        Math.max(Math.min(coldFeedW, 5e5 * feed.toDrumKgPerS), 0) / evaporationJPerKg;
     double steamKg =
         Math.max((riserKgPerS - condensesKgPerS) * RISER_STEAM_S + flashKgPerS * FLASHED_STEAM_S, 0)
             * boil;

@@ -37,6 +37,11 @@ final class AmountReader {
     return amount(Wanted.LENGTH, leastM, mostM, Measures.si(Wanted.LENGTH, leastM, mostM));
   }
 
+  /** Reads a figure of a kind between two ends, SI. */
+  NodeReader<Amount> figure(Wanted wanted, double least, double most) {
+    return amount(wanted, least, most, Measures.si(wanted, least, most));
+  }
+
   private NodeReader<Amount> amount(
       Wanted wanted, double least, double most, NodeReader<Double> fixed) {
     return (node, findings) -> {

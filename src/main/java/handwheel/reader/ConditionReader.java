@@ -93,7 +93,7 @@ final class ConditionReader implements NodeReader<When> {
 
   private Optional<Truth> truth(YamlNode node, Findings findings) {
     Optional<YamlNode.Scalar> name = Scalars.scalar(node, "a true value of the plant", findings);
-    List<String> faults = scope.names().ids(Named.FAULT);
+    List<String> faults = scope.names().ids(Named.LEAK);
     Optional<String> fault =
         name.flatMap(s -> faults.stream().filter(f -> leakFlow(f).equals(s.text())).findFirst());
     if (fault.isPresent()) {

@@ -43,6 +43,11 @@ record Key(
     return new Key(name, form, isRequired, meaning, words, List.of(shape));
   }
 
+  /** Returns this key for mappings of any of these shapes. */
+  Key withShapes(List<Shape> any) {
+    return new Key(name, form, isRequired, meaning, words, any);
+  }
+
   /** Returns this key for mappings of one of several shapes. */
   Key with(OneShapeOf shapes) {
     return new Key(name, form, isRequired, meaning, words, List.copyOf(shapes.byKey().values()));

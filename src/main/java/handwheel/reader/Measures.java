@@ -52,8 +52,7 @@ final class Measures {
               + Say.figure(unit.fromSi(least))
               + " to "
               + Say.figure(unit.fromSi(most))
-              + " "
-              + unit.symbol(),
+              + (unit == Unit.ONE ? "" : " " + unit.symbol()),
           "");
     }
     return isInside;

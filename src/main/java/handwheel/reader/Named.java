@@ -6,6 +6,7 @@ enum Named {
   STEP("a step", FindingId.UNKNOWN_STEP),
   CUE("a cue", FindingId.UNKNOWN_CUE),
   FAULT("a fault", FindingId.UNKNOWN_FAULT),
+  LEAK("a leak", FindingId.UNKNOWN_FAULT),
   REPORT("a report", FindingId.UNKNOWN_REPORT),
   VARIATION("a variation", FindingId.UNKNOWN_VARIATION),
   FITTING("a fitting", FindingId.UNKNOWN_FITTING),

@@ -2,9 +2,7 @@ package handwheel.reader;
 
 import handwheel.casualty.Amount;
 import handwheel.casualty.PhaseAct;
-import handwheel.plant.Port;
 import handwheel.ship.Fitting;
-import handwheel.ship.Place;
 import handwheel.ship.PortMove;
 import handwheel.ship.Verb;
 import java.util.ArrayList;
@@ -19,14 +17,18 @@ final class PhaseActReader {
   private static final List<String> SENSES =
       Arrays.stream(PhaseAct.Sense.values()).map(s -> s.name().toLowerCase(Locale.ROOT)).toList();
 
-  private static final Shape LEAK =
+  /** Any fault: what all of them have, to tell them from other acts. */
+  private static final Shape FAULT =
       Shape.of(
-          "a leak",
-          Key.must("fault", Form.WORD, "`leak`").with(List.of("leak")),
-          Key.must("id", Form.ID, "its id"),
-          Key.must("at", Form.ID, "the place where it breaks"),
-          Key.must("hole", Form.AMOUNT, "the bore of the hole"),
-          Key.must("ramp", Form.AMOUNT, "how long it takes to open"));
+          "a fault",
+          Key.must("fault", Form.WORD, "what fails").with(List.copyOf(FaultReader.SHAPES.keySet())),
+          Key.must("id", Form.ID, "its id"));
+
+  private static final Shape MENDED =
+      Shape.of(
+          "a fault that goes",
+          Key.must("mend", Form.ID, "the fault's id"),
+          Key.may("over", Form.AMOUNT, "how long it takes to go"));
 
   private static final Shape CUE =
       Shape.of(
@@ -43,10 +45,13 @@ final class PhaseActReader {
           Key.must("over", Form.AMOUNT, "how long it takes"));
 
   static final OneShapeOf SHAPES =
-      OneShapeOf.of("an act of a phase", List.of("fault", "cue", "outside"), LEAK, CUE, OUTSIDE);
-
-  /** A thousandth of an inch, m. */
-  private static final double SMALLEST_M = 0.0254e-3;
+      OneShapeOf.of(
+          "an act of a phase",
+          List.of("fault", "mend", "cue", "outside"),
+          FAULT,
+          MENDED,
+          CUE,
+          OUTSIDE);
 
   private final Scope scope;
 
@@ -54,69 +59,40 @@ final class PhaseActReader {
     this.scope = scope;
   }
 
+  /** Returns the mapping of every act, each kind of fault by itself. */
+  static List<Shape> shapes() {
+    List<Shape> shapes = new ArrayList<>(FaultReader.SHAPES.values());
+    shapes.addAll(List.of(MENDED, CUE, OUTSIDE));
+    return shapes;
+  }
+
   Optional<PhaseAct> read(YamlNode node, Findings findings) {
+    List<String> others = List.of("mend", "cue", "outside");
+    boolean isFault =
+        node.at("fault").isPresent() && others.stream().noneMatch(k -> node.at(k).isPresent());
+    if (isFault) {
+      return new FaultReader(scope).read(node, findings).map(f -> f);
+    }
     return SHAPES
         .read(node, findings)
         .flatMap(
             map -> {
-              if (node.at("fault").isPresent()) {
-                return leak(map);
+              if (node.at("mend").isPresent()) {
+                return mended(map);
               }
               return node.at("cue").isPresent() ? cue(map) : outside(map);
             });
   }
 
-  private Optional<PhaseAct> leak(MapNode map) {
-    Optional<String> fault = map.word("fault");
-    Optional<String> id = map.get("id", PhaseActReader::faultId);
-    Optional<Place> place = map.get("at", this::leakPlace);
-    Optional<Port> port = place.flatMap(Place::leakPort);
-    double widestM = port.map(p -> 2 * StrictMath.sqrt(p.max() / StrictMath.PI)).orElse(1.0);
-    Optional<Amount> hole = map.get("hole", scope.amounts().length(SMALLEST_M, widestM));
-    Optional<Amount> ramp = map.get("ramp", scope.amounts().time(0));
-    return All.there(fault, id, place, port, hole, ramp)
-        ? Optional.of(
-            new PhaseAct.Leak(
-                id.orElseThrow(),
-                place.orElseThrow().id(),
-                port.orElseThrow(),
-                hole.orElseThrow(),
-                ramp.orElseThrow()))
+  private Optional<PhaseAct> mended(MapNode map) {
+    Optional<String> fault = map.get("mend", scope.names().one(Named.FAULT));
+    Optional<Amount> over =
+        map.has("over")
+            ? map.get("over", scope.amounts().time(0))
+            : Optional.of(new Amount.Fixed(0));
+    return All.there(fault, over)
+        ? Optional.of(new PhaseAct.Mended(fault.orElseThrow(), over.orElseThrow()))
         : Optional.empty();
-  }
-
-  /** A leak's flow is called by the leak's id, so that must not be the plant's own name of one. */
-  private static Optional<String> faultId(YamlNode node, Findings findings) {
-    Optional<String> id = Scalars.id(node, findings);
-    boolean isTaken =
-        id.filter(i -> GaugeReader.quantityIds().contains(ConditionReader.leakFlow(i))).isPresent();
-    if (isTaken) {
-      findings.add(
-          FindingId.RESERVED_ID,
-          node.spot(),
-          Say.quoted(ConditionReader.leakFlow(id.orElseThrow())) + " is a true value of the plant",
-          "Give the leak another id.");
-    }
-    return isTaken ? Optional.empty() : id;
-  }
-
-  private Optional<Place> leakPlace(YamlNode node, Findings findings) {
-    Optional<Place> place =
-        scope.names().one(Named.PLACE).read(node, findings).flatMap(scope.ship()::place);
-    if (place.filter(p -> p.leakPort().isEmpty()).isPresent()) {
-      List<String> others =
-          scope.ship().places().stream()
-              .filter(p -> p.leakPort().isPresent())
-              .map(Place::id)
-              .toList();
-      findings.add(
-          FindingId.NO_LEAK_PORT,
-          node.spot(),
-          "nothing can break at " + Say.quoted(place.get().id()) + " in this ship",
-          others.isEmpty() ? "" : "Places where something can: " + Say.quoted(others) + ".");
-      return Optional.empty();
-    }
-    return place;
   }
 
   private Optional<PhaseAct> cue(MapNode map) {

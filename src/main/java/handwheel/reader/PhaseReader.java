@@ -20,7 +20,8 @@ final class PhaseReader {
       Shape.of(
           "a phase",
           Key.must("id", Form.ID, "its id"),
-          Key.may("do", Form.LIST, "what happens when it begins").with(PhaseActReader.SHAPES),
+          Key.may("do", Form.LIST, "what happens when it begins")
+              .withShapes(PhaseActReader.shapes()),
           Key.may("next", Form.LIST, "the ways out of it, the first that is open wins")
               .with(WAY_OUT),
           Key.may("end", Form.TRUE_FALSE, "whether the drill ends here"));

@@ -1,5 +1,6 @@
 package handwheel.reader;
 
+import handwheel.casualty.FaultKind;
 import handwheel.ship.Condition;
 import handwheel.ship.Fitting;
 import handwheel.ship.Gauge;
@@ -8,9 +9,16 @@ import handwheel.ship.Ship;
 import handwheel.ship.Watchstander;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Gathers the names a script may use: the ship's and its own. */
 final class ScriptNames {
+  /** Faults whose flow a condition may name. */
+  private static final List<String> LEAKS =
+      Stream.of(FaultKind.LEAK, FaultKind.TUBE_RUPTURE, FaultKind.ECONOMIZER_LEAK)
+          .map(FaultKind::word)
+          .toList();
+
   private final Names names = new Names();
 
   private ScriptNames() {}
@@ -39,7 +47,7 @@ final class ScriptNames {
     variations(root);
     items(root, "response").forEach(this::step);
     if (items(root, "phases").isEmpty()) {
-      names.leaveOpen(Named.CUE, Named.FAULT, Named.REPORT);
+      names.leaveOpen(Named.CUE, Named.FAULT, Named.LEAK, Named.REPORT);
     }
     items(root, "phases").forEach(phase -> phase(phase, findings));
   }
@@ -64,7 +72,7 @@ final class ScriptNames {
   private void phase(YamlNode phase, Findings findings) {
     boolean isListed = phase.at("do").filter(n -> !(n instanceof YamlNode.Items)).isEmpty();
     if (!isListed || hasUnknownKey(phase)) {
-      names.leaveOpen(Named.CUE, Named.FAULT, Named.REPORT);
+      names.leaveOpen(Named.CUE, Named.FAULT, Named.LEAK, Named.REPORT);
     }
     items(phase, "do").forEach(act -> act(act, findings));
     items(phase, "next").forEach(way -> way.at("when").ifPresent(this::reports));
@@ -80,11 +88,22 @@ final class ScriptNames {
     if (act.at("fault").isPresent()) {
       act.scalarAt("id")
           .ifPresentOrElse(
-              id -> names.declare(Named.FAULT, id, findings), () -> names.leaveOpen(Named.FAULT));
-    } else if (act.at("outside").isEmpty()) {
+              id -> fault(act, id, findings), () -> names.leaveOpen(Named.FAULT, Named.LEAK));
+    } else if (act.at("outside").isEmpty() && act.at("mend").isEmpty()) {
       act.scalarAt("cue")
           .ifPresentOrElse(
-              id -> names.add(Named.CUE, id), () -> names.leaveOpen(Named.CUE, Named.FAULT));
+              id -> names.add(Named.CUE, id),
+              () -> names.leaveOpen(Named.CUE, Named.FAULT, Named.LEAK));
+    }
+  }
+
+  private void fault(YamlNode act, YamlNode.Scalar id, Findings findings) {
+    names.declare(Named.FAULT, id, findings);
+    Optional<String> word = act.scalarAt("fault").map(YamlNode.Scalar::text);
+    if (word.filter(LEAKS::contains).isPresent()) {
+      names.add(Named.LEAK, id);
+    } else if (word.filter(FaultReader.SHAPES::containsKey).isEmpty()) {
+      names.leaveOpen(Named.LEAK);
     }
   }
 

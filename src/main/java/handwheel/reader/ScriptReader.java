@@ -187,4 +187,13 @@ public final class ScriptReader {
 
   /** Parts of a script that are read before the others. */
   private record Parts(List<Variation> vary, List<Phase> phases, List<Step> steps) {}
+
+  /**
+   * Returns the words a script has for what fails.
+   *
+   * @return every word behind {@code fault:}, in the order in which they are offered
+   */
+  public static List<String> faultWords() {
+    return List.copyOf(FaultReader.SHAPES.keySet());
+  }
 }

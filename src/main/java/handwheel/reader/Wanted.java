@@ -17,6 +17,7 @@ record Wanted(String words, List<Unit> units) {
 
   static final Wanted TIME = of(Dimension.TIME);
   static final Wanted LENGTH = of(Dimension.LENGTH);
+  static final Wanted NUMBER = new Wanted("a number", List.of(Unit.ONE));
 
   Wanted {
     units = List.copyOf(units);

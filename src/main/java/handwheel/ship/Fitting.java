@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * A fitting: what can be done to it, what that does to the plant, and where it is worked.
@@ -37,6 +38,23 @@ public record Fitting(
    */
   public Optional<Control> controlAt(String placeId) {
     return controls.stream().filter(c -> c.place().equals(placeId)).findFirst();
+  }
+
+  /**
+   * Returns what stops it, if it is a machine: the moves of the first of stop, trip and shut that
+   * it knows with fixed ends.
+   *
+   * @return the moves; empty if it is nothing that starts and stops
+   */
+  public List<PortMove> stopMoves() {
+    if (moves(Verb.START).isEmpty()) {
+      return List.of();
+    }
+    return Stream.of(Verb.STOP, Verb.TRIP, Verb.SHUT)
+        .map(this::moves)
+        .filter(m -> !m.isEmpty() && m.stream().allMatch(p -> p.to().isPresent()))
+        .findFirst()
+        .orElse(List.of());
   }
 
   /**

@@ -152,10 +152,10 @@ final class Replay {
   private void people() {
     CheckmanLaw atTheCheck = checkman;
     if (atTheCheck != null) {
-      atTheCheck.tick(plant);
+      atTheCheck.tick(plant, plant::value);
     }
-    pumpman.tick(plant);
-    blowerman.tick(plant);
+    pumpman.tick(plant, plant::value);
+    blowerman.tick(plant, plant::value);
     WarmUpWatch watch = warmUp;
     if (watch != null) {
       watch.tick(plant, log, () -> man(CheckmanSkill.DRILLED));

@@ -8,7 +8,7 @@ public final class DrumBench {
   private final MainSteamLine line;
   private final AuxiliarySteam auxiliary;
   private final FeedSystem feed;
-  private final GasPath gas = new GasPath();
+  private final GasPath gas;
   private final SafetyValves safeties;
 
   /** Sets up a drum of the given sizes. */
@@ -19,7 +19,13 @@ public final class DrumBench {
     line = new MainSteamLine(numbers, ports);
     auxiliary = new AuxiliarySteam(ports);
     feed = new FeedSystem(numbers, table, ports);
-    safeties = new SafetyValves(numbers);
+    safeties = new SafetyValves(numbers, ports);
+    gas =
+        new GasPath(
+            numbers,
+            ports,
+            new Furnace(Side.SATURATED, numbers),
+            new Furnace(Side.SUPERHEATER, numbers));
   }
 
   /** Fills the drum: saturation temperature K, water m3, steam in risers and below the line m3. */
@@ -35,6 +41,7 @@ public final class DrumBench {
     auxiliary.flowKgPerS = inputs.steamKgPerS();
     gas.evaporationW = inputs.heatW();
     feed.flowKgPerS = inputs.feedKgPerS();
+    feed.toDrumKgPerS = inputs.feedKgPerS();
     feed.enthalpyJPerKg = inputs.feedJPerKg();
     drum.look();
     drum.evaluate(line, auxiliary, feed, gas, safeties);

@@ -14,14 +14,14 @@ public final class Inside {
 
   /** Heat released for each kilogram of oil burned in the saturated furnace, J/kg. */
   public static double heatOfOilJPerKg(Plant plant) {
-    Furnace furnace = plant.furnace(Side.SATURATED);
+    Furnace furnace = plant.saturated;
     double vapourKgPerS = furnace.vapourKg.x / 0.4;
     return furnace.releasedW / (plant.front.fire(Side.SATURATED).burnedKgPerS + vapourKgPerS);
   }
 
   /** Heat capacity of the gas, as heat and cooling of the gas at the superheater imply it. */
   public static double gasJPerKgK(Plant plant) {
-    Furnace furnace = plant.furnace(Side.SUPERHEATER);
+    Furnace furnace = plant.superheated;
     double coolingK = furnace.gasK.x - plant.superheater.gasBehindK;
     return plant.superheater.gasHeatW / (furnace.gasKgPerS * coolingK);
   }

@@ -7,7 +7,10 @@ import handwheel.casualty.Amount;
 import handwheel.casualty.Basis;
 import handwheel.casualty.Bound;
 import handwheel.casualty.Casualty;
+import handwheel.casualty.Course;
 import handwheel.casualty.CrewState;
+import handwheel.casualty.Fault;
+import handwheel.casualty.FaultKind;
 import handwheel.casualty.Never;
 import handwheel.casualty.OutcomeRule;
 import handwheel.casualty.Phase;
@@ -80,12 +83,12 @@ final class ScriptModelTest {
                 "leaking", Optional.of(new Amount.Drawn("onset")), Optional.empty()));
     assertThat(CASUALTY.phases().get(1).acts())
         .containsExactly(
-            new PhaseAct.Leak(
+            new Fault.OfMachine(
                 "break",
-                "main-run",
-                Port.LEAK_MAIN_RUN,
-                new Amount.Drawn("hole"),
-                new Amount.Fixed(2)),
+                FaultKind.LEAK,
+                List.of(
+                    new Fault.Aim(Port.LEAK_MAIN_RUN, new Amount.Drawn("hole"), Fault.Scale.BORE)),
+                Course.atOnce(new Amount.Fixed(2))),
             new PhaseAct.Cue("roar", PhaseAct.Sense.HEARD, "everywhere", "A roar overhead."));
     assertThat(CASUALTY.phases().get(1).next().get(0).when())
         .contains(new When.PlantIs(new Truth.LeakFlow("break"), new Bound(true, 0.05), 100));
@@ -109,8 +112,8 @@ final class ScriptModelTest {
     Step stop = CASUALTY.response().get(3);
 
     assertThat(stop.test()).isEqualTo(new StepTest.FittingIs(List.of("main-stop"), false));
-    assertThat(stop.within()).contains(new Window(1_800, "roar"));
-    assertThat(stop.done()).contains(new Window(4_800, "roar"));
+    assertThat(stop.within()).contains(new Window(1_800, Window.Since.CUE, "roar"));
+    assertThat(stop.done()).contains(new Window(4_800, Window.Since.CUE, "roar"));
     assertThat(stop.place()).contains(Step.Side.REMOTE);
     assertThat(stop.after()).hasSize(1).containsEntry("fires-proved", "O2");
     assertThat(stop.grade().points()).isEqualTo(20);
