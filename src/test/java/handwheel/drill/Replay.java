@@ -45,25 +45,44 @@ final class Replay {
     checkman = law;
   }
 
-  /** Plays the run to its end, showing the plant at every row. */
-  void play(Consumer<Plant> row) {
-    play(row, p -> {}, p -> {});
+  /** Who looks on at every tick. */
+  interface Onlooker {
+    /** The plant is evaluated, no rule has been applied yet. */
+    void evaluated(Plant plant);
+
+    /** The rules have been applied, nobody has moved a hand yet. */
+    void ruled(Plant plant);
   }
 
-  /** Also shows the plant in every tick, after its evaluation and after its rules. */
-  void play(Consumer<Plant> row, Consumer<Plant> evaluated, Consumer<Plant> ruled) {
-    int last = run.durationS() * 20;
+  /** Plays the run to its end, showing the plant at every row. */
+  void play(Consumer<Plant> row) {
     int every = run.spacingS() * 20;
+    play(
+        new Onlooker() {
+          @Override
+          public void evaluated(Plant plant) {
+            // A row shows what the rules have left.
+          }
+
+          @Override
+          public void ruled(Plant plant) {
+            if (log.tick % every == 0) {
+              row.accept(plant);
+            }
+          }
+        });
+  }
+
+  /** Plays the run to its end, showing the plant at every tick. */
+  void play(Onlooker onlooker) {
+    int last = run.durationS() * 20;
     for (int tick = 0; tick <= last; tick++) {
       log.tick = tick;
       orders(tick * 0.05);
       plant.evaluate();
-      evaluated.accept(plant);
+      onlooker.evaluated(plant);
       plant.applyRules(log);
-      ruled.accept(plant);
-      if (tick % every == 0) {
-        row.accept(plant);
-      }
+      onlooker.ruled(plant);
       people();
       plant.advance();
     }

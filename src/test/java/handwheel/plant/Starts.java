@@ -33,8 +33,8 @@ public final class Starts {
     return plant(start, PlantNumbers.usual());
   }
 
-  /** Builds the plant in a start condition with other sizes. */
-  static Plant plant(String start, PlantNumbers numbers) {
+  /** Builds a plant of other sizes in a start condition. */
+  public static Plant plant(String start, PlantNumbers numbers) {
     Plant plant = Plant.of(numbers, TABLE);
     plant.restore(states(start), ports(STARTS.getAsJsonObject(start).get("controls")));
     return plant;
