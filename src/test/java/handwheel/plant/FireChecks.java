@@ -68,7 +68,7 @@ public final class FireChecks {
     Rig.put(plant, "furnace.saturated.vapour.mass", 0);
     plant.evaluate();
     double burned = plant.front.fire(Side.SATURATED).burnedKgPerS;
-    return plant.furnace(Side.SATURATED).releasedW / burned / 1e6;
+    return plant.saturated.releasedW / burned / 1e6;
   }
 
   private static double oxygenForOil() {

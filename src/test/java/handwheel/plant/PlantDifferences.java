@@ -49,7 +49,7 @@ public final class PlantDifferences {
 
   private static double stackLoss() {
     Plant p = full();
-    double gas = p.furnace(Side.SATURATED).gasKgPerS + p.furnace(Side.SUPERHEATER).gasKgPerS;
+    double gas = p.saturated.gasKgPerS + p.superheated.gasKgPerS;
     double fuelW = p.fuel.burnersKgPerS * Physics.OIL_HEAT_J_PER_KG;
     return 100 * Physics.GAS_J_PER_KGK * gas * (p.gas.stackK - 298) / fuelW;
   }

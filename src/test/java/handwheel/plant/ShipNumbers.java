@@ -20,10 +20,16 @@ final class ShipNumbers {
       Map<String, Map<String, Object>> file = new Yaml().load(text);
       TreeMap<String, Double> numbers = new TreeMap<>();
       requireNonNull(file.get("numbers"))
-          .forEach((id, value) -> numbers.put(id, Double.parseDouble(value.toString())));
+          .forEach((id, value) -> numbers.put(id, Double.parseDouble(figure(value.toString()))));
       return PlantNumbers.usual().with(numbers);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** A size in SI with its unit behind it, or a bare one. */
+  private static String figure(String size) {
+    int blank = size.indexOf(' ');
+    return blank < 0 ? size : size.substring(0, blank);
   }
 }

@@ -1,5 +1,6 @@
 package handwheel.plant;
 
+import handwheel.units.Unit;
 import handwheel.water.SaturationTable;
 import java.math.BigDecimal;
 import java.util.SortedMap;
@@ -42,7 +43,7 @@ final class Workshop {
     Plant plant = from(start);
     plant.set(Port.BULKHEAD_STOP, start.equals("100") ? 1 : 0);
     double airRatio = start.equals("25") ? 1.32 : 1.18;
-    double outletK = (outletF + 459.67) / 1.8;
+    double outletK = Unit.FAHRENHEIT.toSi(outletF);
     new Trimmer(plant, new Trimmer.Aim(Physics.RATED_PA, airRatio, outletK)).settle(12);
     return plant;
   }
