@@ -418,6 +418,10 @@ public final class Plant {
     return true;
   }
 
+  List<ModelRange> ranges() {
+    return List.of(ranges);
+  }
+
   List<State> continuous() {
     return List.of(states);
   }

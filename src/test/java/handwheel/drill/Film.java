@@ -16,7 +16,18 @@ final class Film {
   private Film(String run, List<Column> columns) {
     this.columns = columns;
     Replay replay = new Replay(Trajectory.named(run));
-    replay.play(p -> {}, p -> {}, this::take);
+    replay.play(
+        new Replay.Onlooker() {
+          @Override
+          public void evaluated(Plant plant) {
+            // A frame shows what the rules have left.
+          }
+
+          @Override
+          public void ruled(Plant plant) {
+            take(plant);
+          }
+        });
     events = replay.log.events;
   }
 

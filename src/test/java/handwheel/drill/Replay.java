@@ -56,22 +56,16 @@ final class Replay {
 
   /** Plays the run to its end, showing the plant at every row. */
   void play(Consumer<Plant> row) {
-    play(row, p -> {}, p -> {});
-  }
-
-  /** Also shows the plant in every tick, after its evaluation and after its rules. */
-  void play(Consumer<Plant> row, Consumer<Plant> evaluated, Consumer<Plant> ruled) {
     int every = run.spacingS() * 20;
     play(
         new Onlooker() {
           @Override
           public void evaluated(Plant plant) {
-            evaluated.accept(plant);
+            // A row shows what the rules have left.
           }
 
           @Override
           public void ruled(Plant plant) {
-            ruled.accept(plant);
             if (log.tick % every == 0) {
               row.accept(plant);
             }

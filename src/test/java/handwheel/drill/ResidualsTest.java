@@ -40,7 +40,18 @@ class ResidualsTest {
   void aLitreFromNowhereIsFound() {
     Replay replay = new Replay(Trajectory.named("7a-leak-100"));
     Balances balances = new Balances();
-    replay.play(p -> {}, balances::evaluated, p -> pour(replay.log.tick, p));
+    replay.play(
+        new Replay.Onlooker() {
+          @Override
+          public void evaluated(Plant plant) {
+            balances.evaluated(plant);
+          }
+
+          @Override
+          public void ruled(Plant plant) {
+            pour(replay.log.tick, plant);
+          }
+        });
     replay.plant.evaluate();
     Balances.Account water = balances.close(replay.plant).get(0);
     assertThat(water.name()).isEqualTo("boiler water and steam");
@@ -68,27 +79,45 @@ class ResidualsTest {
   /** Books are closed at the end, or when the run leaves the model. */
   private static Books played(Trajectory run) {
     Replay replay = new Replay(run);
-    Balances balances = new Balances();
-    List<List<Balances.Account>> closed = new ArrayList<>();
-    replay.play(
-        p -> {},
-        p -> {
-          if (closed.isEmpty() && replay.log.outside.isEmpty()) {
-            balances.evaluated(p);
-          } else if (closed.isEmpty()) {
-            closed.add(balances.close(p));
-          }
-        },
-        p -> {
-          if (closed.isEmpty()) {
-            balances.ruled(p);
-          }
-        });
-    if (closed.isEmpty()) {
-      replay.plant.evaluate();
-      closed.add(balances.close(replay.plant));
+    Booking booking = new Booking(replay);
+    replay.play(booking);
+    replay.plant.evaluate();
+    return new Books(
+        booking.close(replay.plant), replay.log.outside.stream().findFirst().orElse("-"));
+  }
+
+  /** Keeps books as long as the run is inside the model. */
+  private static final class Booking implements Replay.Onlooker {
+    private final Replay replay;
+    private final Balances balances = new Balances();
+    private List<Balances.Account> closed = List.of();
+
+    Booking(Replay replay) {
+      this.replay = replay;
     }
-    return new Books(closed.get(0), replay.log.outside.stream().findFirst().orElse("-"));
+
+    @Override
+    public void evaluated(Plant plant) {
+      if (replay.log.outside.isEmpty()) {
+        balances.evaluated(plant);
+      } else {
+        close(plant);
+      }
+    }
+
+    @Override
+    public void ruled(Plant plant) {
+      if (closed.isEmpty()) {
+        balances.ruled(plant);
+      }
+    }
+
+    List<Balances.Account> close(Plant plant) {
+      if (closed.isEmpty()) {
+        closed = balances.close(plant);
+      }
+      return closed;
+    }
   }
 
   private static String ppm(Balances.Account account) {

@@ -146,10 +146,14 @@ public final class Balances {
     return p.fuel.tank1Kg.x + p.fuel.tank2Kg.x;
   }
 
+  private static Furnace furnace(Plant p, Side side) {
+    return side == Side.SATURATED ? p.saturated : p.superheated;
+  }
+
   private static double furnaceOilKg(Plant p) {
     double kg = 0;
     for (Side side : SIDES) {
-      kg += p.furnace(side).vapourKg.x + p.furnace(side).poolKg.x;
+      kg += furnace(p, side).vapourKg.x + furnace(p, side).poolKg.x;
     }
     return kg;
   }
@@ -158,8 +162,8 @@ public final class Balances {
   private static double fuelGoneKgPerS(Plant p) {
     double gone = p.fuel.sprayKgPerS + p.fuel.burnersKgPerS * p.fuel.waterHeader.x;
     for (Side side : SIDES) {
-      gone += p.furnace(side).releasedW / Physics.OIL_HEAT_J_PER_KG;
-      gone += p.furnace(side).vapourOutKgPerS + sootKgPerS(p, side);
+      gone += furnace(p, side).releasedW / Physics.OIL_HEAT_J_PER_KG;
+      gone += furnace(p, side).vapourOutKgPerS + sootKgPerS(p, side);
     }
     return gone;
   }

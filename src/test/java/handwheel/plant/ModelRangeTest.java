@@ -81,6 +81,43 @@ class ModelRangeTest {
     assertThat(flags).hasSize(19);
   }
 
+  @Test
+  void thePageTellsEveryRange() {
+    StringBuilder page = new StringBuilder(HEAD);
+    for (ModelRange range : Starts.plant("50").ranges()) {
+      range.walkFlag(
+          (name, x) -> {
+            page.append("| `").append(name).append("` | flag | ").append(range.name());
+            page.append(": ").append(range.limits()).append(" |\n");
+            return x;
+          });
+    }
+    GoldenPage.check("outside-the-model", page.toString());
+  }
+
+  private static final String HEAD =
+      """
+      # Outside the model
+
+      In what ranges the equations hold. A run that leaves one goes on, but it is told once for each
+      figure, and what follows proves nothing: the drill writes "outside the model" into the record,
+      score sheet and debrief show it. Code: `ModelRange`, declared by each machine. Written by a
+      test.
+
+      - Drum temperature: the nodes of the steam table, IAPWS R7-97 [published]. Boiler water: below,
+        the boiler has run dry and is held there; above, it is full and takes no more feed [estimate].
+      - Superheated steam: the fitted enthalpy, to 5 MPa and 950 K [published]; not below ice.
+      - Tubes: one that failed does not leak by itself.
+      - Furnace gas: one heat capacity [estimate]. Blowers: fan laws a quarter above rated speed
+        [estimate]; there is no overspeed trip unless a fault trips them.
+      - Fire room: a layer at 600 C flashes over [memory]; its walls do not freeze.
+      - Oil on the plates: twelve square metres, two kilograms on each [estimate]. Bilge: water at the
+        furnace bottoms [estimate].
+
+      | state | unit | meaning |
+      |---|---|---|
+      """;
+
   private static double note(SortedMap<String, Double> flags, String name, double x) {
     if (name.startsWith("outside.")) {
       flags.put(name, x);

@@ -91,6 +91,8 @@ final class PhysicalRanges {
   }
 
   private static boolean isFairBelowZero(Quantity quantity, double value) {
-    return Double.isFinite(value) && (SIGNED.contains(quantity) || quantity.unit() == Unit.KELVIN);
+    boolean isRate = quantity.id().endsWith("heating-rate");
+    return Double.isFinite(value)
+        && (isRate || SIGNED.contains(quantity) || quantity.unit() == Unit.KELVIN);
   }
 }

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 public final class SpaceChecks {
   private static final double HUMID_MOLES = 18.015;
   private static final double AIR_MOLES = 28.965;
+  private static final double FRESH_PERCENT = 20.9;
 
   private SpaceChecks() {}
 
@@ -76,7 +77,7 @@ public final class SpaceChecks {
 
   private static Stream<OutsideCheck> asphyxiants() {
     String source = "Purser, SFPE Handbook, in the form of the FDS guide";
-    String constant = "test formula: CO coefficient";
+    String constant = "gas dose: carbon monoxide";
     double[][] minutes = {{500, 57.9}, {1000, 28.2}, {2000, 13.8}, {5000, 5.3}, {10_000, 2.6}};
     double[][] thin = {{15, 140}, {12, 27.8}, {10, 9.4}};
     Stream<OutsideCheck> known =
@@ -88,15 +89,10 @@ public final class SpaceChecks {
                 constant,
                 1.063,
                 0.001,
-                f -> 30 * Asphyxiants.monoxidePerMin(1000, f * Asphyxiants.CO_PER_MIN)),
+                f -> 30 * f * AsphyxiantDose.perMinute(1000, 0, FRESH_PERCENT)),
             new OutsideCheck(
                 "breathing with 1 % carbon dioxide, factor",
-                source,
-                READ,
-                "test formula: factor",
-                1.2594,
-                0.0005,
-                f -> f * Asphyxiants.breathing(1)));
+                source, READ, "gas dose: breathing", 1.2594, 0.0005, f -> f * breathing(1)));
     Stream<OutsideCheck> gas =
         Stream.of(minutes)
             .map(
@@ -108,7 +104,7 @@ public final class SpaceChecks {
                         constant,
                         m[1],
                         0.02,
-                        f -> 1 / Asphyxiants.monoxidePerMin(m[0], f * Asphyxiants.CO_PER_MIN)));
+                        f -> 1 / f / AsphyxiantDose.perMinute(m[0], 0, FRESH_PERCENT)));
     Stream<OutsideCheck> oxygen =
         Stream.of(thin)
             .map(
@@ -117,11 +113,16 @@ public final class SpaceChecks {
                         "minutes to dose 1 in " + (int) m[0] + " % oxygen",
                         source,
                         COMPUTED,
-                        "test formula: oxygen constant",
+                        "gas dose: want of oxygen",
                         m[1],
                         0.01,
-                        f -> 1 / Asphyxiants.oxygenPerMin(m[0], f * Asphyxiants.OXYGEN)));
+                        f -> 1 / f / AsphyxiantDose.perMinute(0, 0, m[0])));
     return Stream.of(known, gas, oxygen).flatMap(s -> s);
+  }
+
+  private static double breathing(double dioxidePercent) {
+    return AsphyxiantDose.perMinute(1000, dioxidePercent, FRESH_PERCENT)
+        / AsphyxiantDose.perMinute(1000, 0, FRESH_PERCENT);
   }
 
   /** Holes of so many inches under so many feet of water: gpm at a discharge of 1 and of 0.6. */
