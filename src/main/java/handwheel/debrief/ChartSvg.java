@@ -1,18 +1,20 @@
 package handwheel.debrief;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 
 /** What a gauge showed as a drawing, and the same as a table. */
 final class ChartSvg {
   private static final int WIDTH = 760;
-  private static final int HEIGHT = 230;
+  private static final int HEIGHT = 262;
   private static final int LEFT = 64;
-  private static final int TOP = 34;
+  private static final int TOP = 66;
   private static final int RIGHT = 12;
-  private static final int BOTTOM = 28;
+  private static final int BOTTOM = 12;
   private static final int LINES = 4;
   private static final int MARK_PX = 12;
+  private static final int MARK_ROWS = 4;
 
   private final Block.Chart chart;
   private final String id;
@@ -68,16 +70,19 @@ final class ChartSvg {
     }
   }
 
-  /** A dashed line for each event; letters that would touch stand one below the other. */
+  /** A dashed line for each event; a letter that would touch another stands above it. */
   private void marks() {
-    int lastX = -MARK_PX;
-    int row = 0;
+    int[] lastX = new int[MARK_ROWS];
+    Arrays.fill(lastX, -MARK_PX);
     for (Block.Mark m : chart.marks()) {
       int x = x(m.tick());
-      row = x - lastX < MARK_PX ? row + 1 : 0;
-      lastX = x;
+      int row = 0;
+      while (row < MARK_ROWS - 1 && x - lastX[row] < MARK_PX) {
+        row++;
+      }
+      lastX[row] = x;
       line(x, TOP, x, HEIGHT - BOTTOM, "stroke=\"#6b6b6b\" stroke-dasharray=\"3 3\"");
-      text(x, row % 2 == 0 ? TOP - 5 : HEIGHT - BOTTOM + 14, "middle", m.letter());
+      text(x, TOP - 5 - row * MARK_PX, "middle", m.letter());
     }
   }
 
