@@ -1,9 +1,11 @@
 package handwheel.app;
 
+import handwheel.archive.Minutes;
 import handwheel.archive.RecordFile;
 import handwheel.debrief.LedgerComparison;
 import handwheel.debrief.Trouble;
 import handwheel.debrief.Verification;
+import handwheel.logbook.Problem;
 import handwheel.logbook.RunRecord;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -124,6 +126,10 @@ final class VerifyCommand implements Command {
       if (e.getKey().startsWith(folder)) {
         for (Trouble t : e.getValue().itself(RecordFolder.fileNames(e.getKey()))) {
           console.result(e.getKey().resolve("ledger") + ": ledger: " + t.text());
+          holds = false;
+        }
+        for (Problem p : new Minutes(e.getKey()).read().problems()) {
+          console.result(e.getKey().resolve(Minutes.FILE) + ": minutes: " + p.text());
           holds = false;
         }
       }

@@ -22,11 +22,6 @@ record Who(String trainee, String keyed, String attests, String coached, Optiona
   static final List<String> OPTIONS =
       List.of("--trainee", "--keyed", "--attests", "--coached", "--key");
 
-  /** Somebody who is no person, such as a witness. */
-  static Who nobody(String word) {
-    return new Who(word, word, "", "", Optional.empty());
-  }
-
   /**
    * Reads the options. Names are put into the table of the folder, and the record gets pseudonyms.
    *

@@ -7,7 +7,7 @@
  * copy: it can be thrown away and made again from the records.
  *
  * <p>Reading order: {@link handwheel.board.RunRow}, {@link handwheel.board.RunIndex}, {@link
- * handwheel.board.Figure}, {@link handwheel.board.ItemFigures}, {@link handwheel.board.Minute},
+ * handwheel.board.Figure}, {@link handwheel.board.ItemFigures}, {@link handwheel.board.Ruling},
  * {@link handwheel.board.Candidate}, {@link handwheel.board.BoardPack}.
  */
 @org.jspecify.annotations.NullMarked

@@ -164,7 +164,10 @@ final class RecordReading {
     stage = Stage.SIGNED;
   }
 
-  private static String wrongSignature(String key) {
+  private String wrongSignature(String key) {
+    if (about == null || closing.endH() == null) {
+      return "the signature cannot be checked: the about or the end line does not hold.";
+    }
     return key.isEmpty()
         ? "the record is signed, but its about line names no key."
         : "the signature is not that of the key in the about line over this record.";

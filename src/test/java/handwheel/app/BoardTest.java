@@ -81,6 +81,7 @@ class BoardTest {
     String whole = Files.readString(file);
     Files.writeString(file, whole.replace("ready for", "not ready for"));
     assertThat(talk("statement \"Demo Ferrar 2\" again")).contains("does not hold");
+    assertThat(Shipped.run("verify", demo.toString()).out()).contains("minutes: line");
     Files.writeString(file, whole);
   }
 
