@@ -75,7 +75,8 @@ public final class Main {
         new CheckCommand(drills),
         new DebriefCommand(drills),
         new VerifyCommand(drills),
-        new ListCommand(drills));
+        new ListCommand(drills),
+        new SchemaCommand());
   }
 
   private static void help(List<Command> commands, Console console) {

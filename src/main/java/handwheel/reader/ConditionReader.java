@@ -48,7 +48,7 @@ final class ConditionReader implements NodeReader<When> {
           Key.must(IS, Form.TRUE_FALSE, "whether it must be so"));
 
   private static final Shape ALL =
-      Shape.of("an `all:` condition", Key.must("all", Form.CONDITION, "conditions"));
+      Shape.of("an `all:` condition", Key.must("all", Form.CONDITIONS, "all of these must hold"));
 
   static final OneShapeOf SHAPES =
       OneShapeOf.of(

@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
 
 /** Reads times allowed from a cue on: {@code 15 s of cue roar}. */
 final class WindowReader implements NodeReader<Window> {
-  private static final Pattern TEXT = Pattern.compile("(.+?) +of +cue +(\\S+)");
+  static final Pattern TEXT = Pattern.compile("(.+?) +of +cue +(\\S+)");
 
   private final Scope scope;
 
