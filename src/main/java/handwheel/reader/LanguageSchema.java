@@ -2,7 +2,6 @@ package handwheel.reader;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +20,7 @@ public final class LanguageSchema {
   private static final Map<String, Shape> FILES = files();
 
   private final Map<String, Object> defs = new TreeMap<>();
-  private final IdentityHashMap<Shape, String> names = new IdentityHashMap<>();
+  private final Map<String, Shape> met = new TreeMap<>();
 
   private LanguageSchema() {}
 
@@ -150,16 +149,15 @@ public final class LanguageSchema {
 
   /** Returns the name of a shape's definition, made from its words when it is met first. */
   private String name(Shape shape) {
-    String known = names.get(shape);
-    if (known != null) {
-      return known;
-    }
     String words = shape.what().replaceAll("^(an?|the) ", "");
     String slug = words.replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
-    String name = defs.containsKey(slug) ? slug + "-" + defs.size() : slug;
-    names.put(shape, name);
-    defs.put(name, true);
-    defs.put(name, mapping(shape));
+    String name = slug;
+    for (int i = 2; met.containsKey(name) && !shape.equals(met.get(name)); i++) {
+      name = slug + "-" + i;
+    }
+    if (met.put(name, shape) == null) {
+      defs.put(name, mapping(shape));
+    }
     return name;
   }
 }
