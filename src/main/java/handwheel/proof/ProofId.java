@@ -9,6 +9,10 @@ import handwheel.diagnostics.SourceSpot;
  * test holds the two together. Ids never change their meaning.
  */
 enum ProofId {
+  TOO_FAR(
+      "proof.too-far",
+      Severity.ERROR,
+      "A step's time is too short for the shortest walk and work."),
   WITNESS_LACKS_POINTS(
       "proof.witness-lacks-points",
       Severity.ERROR,

@@ -19,7 +19,7 @@ public final class ScriptReader {
           "the start",
           Key.must("condition", Form.ID, "the ship's initial condition"),
           Key.must("crew", Form.WORD, "how well the watch is drilled")
-              .with(List.of("green", "drilled")));
+              .with(List.of("green", "drilled", "drawn")));
 
   static final Shape SHAPE =
       Shape.of(
@@ -34,7 +34,7 @@ public final class ScriptReader {
           Key.must("brief", Form.TEXT, "what the trainee is told"),
           Key.must("start", Form.MAPPING, "how it starts").with(START),
           Key.must("limit", Form.TIME, "the longest run"),
-          Key.may("vary", Form.NAMED, "what is drawn for each run").with(VaryReader.SHAPE),
+          Key.may("vary", Form.NAMED, "what is drawn for each run").with(VaryReader.SHAPES),
           Key.must("phases", Form.LIST, "the states of the casualty, the first is the start")
               .with(PhaseReader.SHAPE),
           Key.must("response", Form.LIST, "the graded steps").with(StepReader.SHAPES),

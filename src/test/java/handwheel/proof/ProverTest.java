@@ -93,6 +93,17 @@ final class ProverTest {
     assertThat(verdict.cheapTries()).isEqualTo(10);
   }
 
+  @Test
+  void aTimeThatNobodyCanKeepIsFound() {
+    String script =
+        SOUND.replace(
+            "out-saturated, fitting: fuel-trip-saturated, is: shut, within: 15 s of cue call",
+            "out-saturated, fitting: bulkhead-stop, is: shut, within: 2 s of cue call, done: 20 s of cue"
+                + " call, place: remote");
+    check("too-far", Reach.of(read(script), SHIP));
+    assertThat(Reach.of(read(SOUND), SHIP)).isEmpty();
+  }
+
   /** Runs that ought to fail are made to pass, as a fault of the scoring would. */
   @Test
   void idlenessThatPassesIsFound() {
