@@ -54,6 +54,10 @@ final class Drills implements Scripts {
     }
   }
 
+  Path folder() {
+    return folder;
+  }
+
   /** Returns the names of the scripts. */
   List<String> scripts() {
     return names(folder, YAML);

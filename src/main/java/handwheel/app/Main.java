@@ -76,6 +76,8 @@ public final class Main {
         new DebriefCommand(drills),
         new VerifyCommand(drills),
         new ListCommand(drills),
+        new CardCommand(drills),
+        new NewCommand(drills),
         new SchemaCommand());
   }
 

@@ -41,7 +41,9 @@ public final class ScriptReader {
           Key.may("never", Form.LIST, "the forbidden acts").with(NeverReader.SHAPES),
           Key.may("outcome", Form.LIST, "what outcomes cost").with(NeverReader.OUTCOME),
           Key.must("pass", Form.POINTS, "the points needed to pass"),
-          Key.may("witness", Form.LIST, "a player that does it right").with(WitnessReader.SHAPE));
+          Key.may("witness", Form.LIST, "a player that does it right").with(WitnessReader.SHAPE),
+          Key.may("questions", Form.LIST, "asked after the drill, with model answers")
+              .with(QuestionReader.SHAPE));
 
   private static final int ALL_POINTS = 100;
   private static final String POINTS = " points";
@@ -141,7 +143,8 @@ public final class ScriptReader {
         map.list("never", Limits.SCRIPT_ITEMS, nevers::read),
         map.list("outcome", Limits.SCRIPT_ITEMS, NeverReader::outcome),
         map.get("pass", ScriptReader::points).orElse(ALL_POINTS),
-        map.list("witness", Limits.SCRIPT_ITEMS, new WitnessReader(scope)::read));
+        map.list("witness", Limits.SCRIPT_ITEMS, new WitnessReader(scope)::read),
+        map.list("questions", Limits.SCRIPT_ITEMS, QuestionReader::read));
   }
 
   private Optional<String> ship(YamlNode node, Findings sink) {
