@@ -9,6 +9,7 @@ import handwheel.ship.Gauge;
 import handwheel.ship.Ship;
 import handwheel.ship.Watchstander;
 import handwheel.units.Measure;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** What a step or a rule asks for, in words for a card. */
@@ -39,9 +40,14 @@ final class StepWords implements StepTest.Visitor<String> {
     return words.toString();
   }
 
-  /** Returns a time allowed without its cue's name. */
+  /** Returns a time allowed and what it runs from. */
   private static String window(Window window) {
-    return window.ticks() / TICKS_PER_S + " s of `" + window.cue() + "`";
+    return window.ticks() / TICKS_PER_S
+        + " s of "
+        + window.since().name().toLowerCase(Locale.ROOT)
+        + " `"
+        + window.of()
+        + "`";
   }
 
   @Override

@@ -46,6 +46,19 @@ final class Crew {
     return people.stream().filter(p -> p.id().equals(id)).findFirst();
   }
 
+  /** Who inside would be soonest at a control of what was ordered; empty if nobody gets there. */
+  Optional<Entry.Inside> soonestInside(Job job) {
+    return people.stream()
+        .filter(p -> p.isInside() && !p.isDown() && !p.isSupervisor())
+        .flatMap(p -> Goal.inside(scene, p, job).map(g -> inside(p, g, job)).stream())
+        .reduce((a, b) -> b.need() < a.need() ? b : a);
+  }
+
+  private Entry.Inside inside(Person person, Goal goal, Job job) {
+    long hurtTicks = scene.hurtTicks(goal.place());
+    return new Entry.Inside(scene.now, job.n, person.id(), goal.needTicks(), hurtTicks);
+  }
+
   List<Person> people() {
     return people;
   }

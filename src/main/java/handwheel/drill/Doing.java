@@ -119,7 +119,7 @@ final class Doing {
   private boolean wouldKill(Person person, Goal goal) {
     Place place = goal.place();
     double need = (double) goal.needTicks() / Engine.TICKS_PER_S;
-    return place.isInside() && person.dose() + scene.doseRatePerS(place) * need >= Person.DOWN_DOSE;
+    return place.isInside() && person.doseAfter(need, place, scene) >= Person.DOWN_DOSE;
   }
 
   private void there(Person person, Job job) {

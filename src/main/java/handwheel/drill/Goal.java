@@ -39,6 +39,13 @@ record Goal(Roads.Route route, Place place, long workTicks) {
     return job.order.accept(new Finder(scene, person, job, p -> false));
   }
 
+  /** Finds the quickest control inside that no steam stands before; empty for other orders. */
+  static Optional<Goal> inside(Scene scene, Person person, Job job) {
+    return job.order instanceof Order.Work work
+        ? new Finder(scene, person, job, p -> !p.isInside() || scene.isInJet(p)).anyControl(work)
+        : Optional.empty();
+  }
+
   private record Finder(Scene scene, Person person, Job job, Predicate<Place> isBlocked)
       implements Order.Visitor<Optional<Goal>> {
     private Optional<Goal> to(Predicate<Place> goal, long workTicks) {
@@ -62,6 +69,15 @@ record Goal(Roads.Route route, Place place, long workTicks) {
                   && order.from().map(p.id()::equals).orElse(true)
                   && !(staysOut && p.isInside());
       return to(hasControl, 0).map(g -> withWork(g, order, fitting.get()));
+    }
+
+    /** The quickest control at a place that is not blocked, wherever the order says. */
+    Optional<Goal> anyControl(Order.Work order) {
+      Optional<Fitting> fitting = scene.ship.fitting(order.fittings().get(job.fitting));
+      return fitting.flatMap(
+          f ->
+              to(p -> f.controlAt(p.id()).isPresent() && !isBlocked.test(p), 0)
+                  .map(g -> withWork(g, order, f)));
     }
 
     /** A man who is out goes back in only when he is told the place, if there is a way without. */

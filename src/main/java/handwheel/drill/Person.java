@@ -30,7 +30,8 @@ final class Person {
   final boolean belongsInside;
 
   @Nullable Job job;
-  private double dose;
+  private double heatDose;
+  private double gasDose;
   private boolean isHurt;
   private boolean isDown;
 
@@ -62,8 +63,16 @@ final class Person {
     return legs.at().isInside();
   }
 
+  /** The higher of the doses of heat and of gas; they are not added up. Source: ISO 13571. */
   double dose() {
-    return dose;
+    return StrictMath.max(heatDose, gasDose);
+  }
+
+  /** Returns the dose he would have after some time at a place. */
+  double doseAfter(double seconds, Place place, Scene scene) {
+    return StrictMath.max(
+        heatDose + scene.doseRatePerS(place) * seconds,
+        gasDose + scene.gasDoseRatePerS(place) * seconds);
   }
 
   /** Returns whether he could put his hand on a control at that place at once. */
@@ -121,13 +130,14 @@ final class Person {
     if (isDown || !isInside()) {
       return;
     }
-    dose += scene.doseRatePerS(legs.at()) / Engine.TICKS_PER_S;
-    if (!isHurt && dose >= HURT_DOSE) {
+    heatDose += scene.doseRatePerS(legs.at()) / Engine.TICKS_PER_S;
+    gasDose += scene.gasDoseRatePerS(legs.at()) / Engine.TICKS_PER_S;
+    if (!isHurt && dose() >= HURT_DOSE) {
       isHurt = true;
       log(scene, "hurt");
       leaveByHimself(scene);
     }
-    if (dose >= DOWN_DOSE) {
+    if (dose() >= DOWN_DOSE) {
       isDown = true;
       log(scene, "down");
       dropAll(scene);
@@ -144,13 +154,14 @@ final class Person {
   }
 
   private void log(Scene scene, String is) {
-    long milli = (long) StrictMath.floor(dose * 1000);
+    long milli = (long) StrictMath.floor(dose() * 1000);
     scene.log(new Entry.Person(scene.now, id(), is, milli));
   }
 
   void walk(Scene scene, StateWalker walker) {
     String name = "person." + id();
-    walker.visit(name + ".dose", dose);
+    walker.visit(name + ".dose", heatDose);
+    walker.visit(name + ".gas-dose", gasDose);
     walker.visit(name + ".hurt", isHurt ? 1 : 0);
     walker.visit(name + ".down", isDown ? 1 : 0);
     walker.visit(name + ".hearing", hearing.state() >> 11);

@@ -3,6 +3,7 @@ package handwheel.drill;
 import handwheel.logbook.Entry;
 import handwheel.logbook.EntrySink;
 import handwheel.plant.Plant;
+import handwheel.plant.Port;
 import handwheel.plant.Zone;
 import handwheel.ship.Place;
 import handwheel.ship.Ship;
@@ -11,6 +12,12 @@ import handwheel.ship.Ship;
 final class Scene {
   /** Dose a second in the jet itself; contact injures at once. Engineering estimate. */
   private static final double JET_DOSE_PER_S = 1;
+
+  /** From the middle of an oil fire to somebody at its place, m; engineering estimate. */
+  private static final double BESIDE_FIRE_M = 2;
+
+  /** From there to somebody at a place near it, m; engineering estimate. */
+  private static final double NEAR_FIRE_M = 5;
 
   final Ship ship;
   final Plant plant;
@@ -79,18 +86,41 @@ final class Scene {
     return false;
   }
 
-  /** Returns the dose a second of a person standing at a place. */
+  /** Returns the heat dose a second of a person standing at a place. */
   double doseRatePerS(Place place) {
     if (place.zone() == Zone.OUTSIDE) {
       return 0;
     }
     double contact = isRoaring && isJetAt(place) ? JET_DOSE_PER_S : 0;
-    return plant.doseRatePerS(place.zone()) + contact;
+    return plant.doseRatePerS(place.zone()) + contact + radiantDoseRatePerS(place);
+  }
+
+  /** Heat of an oil fire where it burns and at the places near it; elsewhere it is hidden. */
+  private double radiantDoseRatePerS(Place place) {
+    if (isFireAt(place)) {
+      return plant.radiantDoseRatePerS(BESIDE_FIRE_M);
+    }
+    for (String id : place.near()) {
+      if (isFireAt(ship.place(id).orElseThrow())) {
+        return plant.radiantDoseRatePerS(NEAR_FIRE_M);
+      }
+    }
+    return 0;
+  }
+
+  private static boolean isFireAt(Place place) {
+    return place.leakPort().filter(p -> p == Port.OIL_SPRAY).isPresent();
+  }
+
+  /** Returns the dose of asphyxiant gas a second of a person standing at a place. */
+  double gasDoseRatePerS(Place place) {
+    return plant.gasDoseRatePerS(place.zone());
   }
 
   /** Returns after how many ticks a man standing there is hurt at the rate of now. */
   long hurtTicks(Place place) {
-    double perTick = doseRatePerS(place) / Engine.TICKS_PER_S;
+    double perS = StrictMath.max(doseRatePerS(place), gasDoseRatePerS(place));
+    double perTick = perS / Engine.TICKS_PER_S;
     double ticks = perTick > 0 ? Person.HURT_DOSE / perTick : Entry.NO_HURT_TICKS;
     return (long) StrictMath.min(ticks, Entry.NO_HURT_TICKS);
   }

@@ -331,6 +331,9 @@ public final class Session {
               goal.map(Goal::needTicks).orElse(-1L),
               goal.map(g -> scene.hurtTicks(g.place())).orElse(Entry.NO_HURT_TICKS),
               goal.map(g -> scene.isInJet(g.place())).orElse(false)));
+      goal.filter(g -> !g.place().isInside())
+          .flatMap(g -> crew.soonestInside(probe))
+          .ifPresent(scene::log);
       person.ifPresent(p -> nevers.said(order, orders, p, goal));
       crew.hear(order, orders);
     }

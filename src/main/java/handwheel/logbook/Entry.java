@@ -112,6 +112,23 @@ public sealed interface Entry {
   }
 
   /**
+   * Somebody inside could have done what a man outside was told to do.
+   *
+   * @param t tick
+   * @param n number of the order
+   * @param who id of the man who is soonest there
+   * @param need ticks he needs to walk there and do it
+   * @param hurt ticks until a man standing there is hurt at the rate of now, at most {@link
+   *     #NO_HURT_TICKS}
+   */
+  record Inside(long t, int n, String who, long need, long hurt) implements Entry {
+    @Override
+    public String kind() {
+      return "inside";
+    }
+  }
+
+  /**
    * The trainee acknowledged what he heard. An input.
    *
    * @param t tick

@@ -22,6 +22,22 @@ final class PlantForms {
               (o, e) -> o.number("t", e.t()).text("what", e.what()),
               i -> new Entry.PlantEvent(i.number("t"), i.text("what"))),
           new LineForm<>(
+              "inside",
+              Entry.Inside.class,
+              (o, e) ->
+                  o.number("t", e.t())
+                      .number("n", e.n())
+                      .text("who", e.who())
+                      .number("need", e.need())
+                      .number("hurt", e.hurt()),
+              i ->
+                  new Entry.Inside(
+                      i.number("t"),
+                      i.count("n"),
+                      i.text("who"),
+                      i.number("need"),
+                      i.number("hurt"))),
+          new LineForm<>(
               "broke",
               Entry.Broke.class,
               (o, e) ->

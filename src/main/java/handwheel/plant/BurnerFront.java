@@ -99,6 +99,7 @@ final class BurnerFront {
     airRatio[i] = oil > 1e-6 ? airKgPerS / (Physics.AIR_FOR_OIL * oil) : 0;
     waterKgPerS[i] = air.burnerWaterKgPerS(burner);
     SideFire fire = fire(burner.side());
+    fire.isRootOpen |= ports.at(Port.ROOT_S1, burner) > 0;
     fire.waterKgPerS += waterKgPerS[i];
     if (oil <= NO_OIL_KG_PER_S) {
       return;

@@ -11,10 +11,13 @@ import java.util.List;
  * condensate kg/s. Feed into the boiler is positive. Outputs: flow, enthalpy and temperature of the
  * feed, steam of the pumps.
  *
- * <p>Assumes a square-law pump and check, a run-out limit on the main pump, a make-up the
- * engine-room watch keeps. Left out: the condenser, pump cavitation, check valve inertia.
+ * <p>Assumes a square-law pump and check, a make-up the engine-room watch keeps. The main pump's
+ * run-out is a fixed flow as long as its shock loss is 0, the usual one; with a shock loss its head
+ * falls, beyond the rated flow, with the square of what it delivers more, and the rated flow goes
+ * with the speed. Left out: the condenser, pump cavitation, check valve inertia.
  *
- * <p>Source: affinity laws of pumps; figures invented.
+ * <p>Source: affinity laws of pumps; head curve with a shock (incidence) loss as in A. J.
+ * Stepanoff, Centrifugal and Axial Flow Pumps (value from memory); figures invented.
  */
 final class FeedSystem implements Machine {
   private static final double WATER_J_PER_KGK = 4200;
@@ -22,6 +25,9 @@ final class FeedSystem implements Machine {
   private static final double FEED_KG_PER_M3 = 940;
   private static final double CONDENSATE_K = 330;
   private static final double RESERVE_K = 300;
+
+  /** Flow of the main pump at which its wheel takes the water without shock, rated speed. */
+  static final double RATED_KG_PER_S = 14;
 
   final State mainSpeed = State.free("feed.main-pump.speed");
   final State emergencySpeed = State.free("feed.emergency-pump.speed");
@@ -52,6 +58,7 @@ final class FeedSystem implements Machine {
   private final double mainScalePa;
   private final double mainLoss;
   private final double mainMaxKgPerS;
+  private final double mainShock;
   private final double emergencyScalePa;
   private final double emergencyLoss;
   private final double boosterPa;
@@ -63,6 +70,7 @@ final class FeedSystem implements Machine {
     mainScalePa = numbers.get(PlantNumber.FEED_MAIN_PUMP_HEAD);
     mainLoss = numbers.get(PlantNumber.FEED_MAIN_PUMP_LOSS);
     mainMaxKgPerS = numbers.get(PlantNumber.FEED_MAIN_PUMP_FLOW);
+    mainShock = numbers.get(PlantNumber.FEED_MAIN_PUMP_SHOCK_LOSS);
     emergencyScalePa = numbers.get(PlantNumber.FEED_EMERGENCY_PUMP_HEAD);
     emergencyLoss = numbers.get(PlantNumber.FEED_EMERGENCY_PUMP_LOSS);
     boosterPa = numbers.get(PlantNumber.FEED_BOOSTER_HEAD);
@@ -85,7 +93,7 @@ final class FeedSystem implements Machine {
     double check = checkScale * Math.max(ports.at(Port.FEED_CHECK), 1e-3);
     double checkLoss = 1 / (check * check);
     heads(isOnTank);
-    mainKgPerS = Math.min(flow(mainHeadPa - drumPa, mainLoss + checkLoss), mainMaxKgPerS);
+    mainKgPerS = main(mainHeadPa - drumPa, mainLoss + checkLoss);
     emergencyKgPerS = flow(emergencyHeadPa - drumPa, emergencyLoss + checkLoss);
     flowKgPerS = mainKgPerS + emergencyKgPerS;
     double hole = 0.6 * ports.at(Port.ECONOMIZER_LEAK);
@@ -114,6 +122,31 @@ final class FeedSystem implements Machine {
     double staticPa = isOnTank ? tankHeadPa * suctionShare : 0.15e6;
     double share = isOnTank ? suctionShare : Curve.smoothStep((reserveTankKg.x - 50) / 100);
     emergencyHeadPa = (emergencyScalePa * speed * speed + staticPa) * share;
+  }
+
+  private double main(double excessPa, double loss) {
+    double square = flow(excessPa, loss);
+    if (mainShock <= 0) {
+      return Math.min(square, mainMaxKgPerS);
+    }
+    return beyondRated(square, loss, mainShock, RATED_KG_PER_S * mainSpeed.x);
+  }
+
+  /**
+   * Solves loss Q2 + shock (Q - rated)2 = loss square2 for the flow Q beyond the rated one.
+   *
+   * @param square flow without shock, kg/s
+   * @param loss Pa s2/kg2
+   * @param shock Pa s2/kg2
+   * @param rated flow without shock losses at this speed, kg/s
+   */
+  static double beyondRated(double square, double loss, double shock, double rated) {
+    if (square <= rated) {
+      return square;
+    }
+    double both = loss + shock;
+    double missing = shock * rated * rated - loss * square * square;
+    return (shock * rated + Math.sqrt(shock * shock * rated * rated - both * missing)) / both;
   }
 
   private static double flow(double excessPa, double loss) {

@@ -20,9 +20,9 @@ import java.util.List;
  */
 final class FireRoom implements Machine {
   private static final double SUPPLY_K = 305.15;
-  private static final double SUPPLY_VAPOUR = 0.018;
+  static final double SUPPLY_VAPOUR = 0.018;
   private static final double STEAM_POINT_K = 373.15;
-  private static final double FRESH_OXYGEN = 0.232;
+  static final double FRESH_OXYGEN = 0.232;
   private static final double LEAK_STEAM_J_PER_KGK = 1950;
   private static final double AIR_J_PER_KGK = 1010;
   private static final double HULL_K = 303;
@@ -207,6 +207,31 @@ final class FireRoom implements Machine {
             + 2.3e6 * level.condensesKgPerS
             - 6 * wallM2 * (wall - HULL_K))
         / wallJPerK;
+  }
+
+  /** What thins the gases of the upper level, kg/s. */
+  double upperFreshKgPerS() {
+    return 0.4 * supplyKgPerS + leakKgPerS;
+  }
+
+  /** What thins the gases of the lower level, kg/s. */
+  double lowerFreshKgPerS() {
+    return lowInKgPerS + frontsKgPerS;
+  }
+
+  /** Air of the lower level that comes into the upper one, kg/s. */
+  double risesKgPerS() {
+    return stirKgPerS + upKgPerS;
+  }
+
+  /** Air of the upper level that comes into the lower one, kg/s. */
+  double sinksKgPerS() {
+    return stirKgPerS + downKgPerS;
+  }
+
+  /** Share of its oxygen the upper level has lost. */
+  double oxygenLost() {
+    return 1 - oxygen.x / FRESH_OXYGEN;
   }
 
   private void smoke(double burnsKgPerS) {

@@ -6,8 +6,12 @@ import java.util.List;
  * One furnace: gas, brickwork, unburned oil as vapour and on the floor.
  *
  * <p>States: gas K, brick face K, brick core K, vapour kg, oil on the floor kg, share of unused air
- * in the gas, brick damage; timers: vapour burning as it forms, ignition of a cloud. Heat from the
- * gas is positive. Outputs: gas flow, heat to the water-cooled walls, heat released.
+ * in the gas, brick damage, air changes of a purge; timers: vapour burning as it forms, ignition of
+ * a cloud. Heat from the gas is positive. Outputs: gas flow, heat to the water-cooled walls, heat
+ * released.
+ *
+ * <p>The purge is counted in volumes of cold furnace air, uptakes included as half a furnace more,
+ * since the last oil root was shut. It is what a clock stands for; no rule acts on it.
  *
  * <p>Assumes a well-stirred furnace, radiation with one emissivity, brick in two lumps. Explosion
  * pressures come from a cloud of a tenth of the furnace and serve only to tell the classes apart.
@@ -26,6 +30,9 @@ final class Furnace implements Machine {
   private static final double RUPTURE_STEAM = 0.6;
   private static final double RUPTURE_J_PER_KGK = 2000;
 
+  /** Furnace and uptakes full of air of 100 F, kg for each cubic metre of furnace. */
+  private static final double PURGE_KG_PER_M3 = 1.5 * 353 / 311;
+
   /** Brick this hot lights oil, K. */
   static final double LIGHTS_OIL_K = 870;
 
@@ -40,6 +47,7 @@ final class Furnace implements Machine {
   final State poolKg;
   final State unusedAir;
   final State brickDamage;
+  final State purgeChanges;
 
   double gasKgPerS;
   double releasedW;
@@ -62,13 +70,15 @@ final class Furnace implements Machine {
     poolKg = State.dying(name + "pool.mass");
     unusedAir = State.atLeast(0, name + "unused-air");
     brickDamage = State.free(name + "brick.damage");
+    purgeChanges = State.absent(name + "purge");
     burnsTicks = new Flag(name + "burns-as-formed-ticks");
     ignitionTicks = new Flag(name + "ignition-ticks");
   }
 
   @Override
   public List<State> states() {
-    return List.of(gasK, brickFaceK, brickCoreK, vapourKg, poolKg, unusedAir, brickDamage);
+    return List.of(
+        gasK, brickFaceK, brickCoreK, vapourKg, poolKg, unusedAir, brickDamage, purgeChanges);
   }
 
   @Override
@@ -96,6 +106,14 @@ final class Furnace implements Machine {
             + tubeKgPerS * RUPTURE_J_PER_KGK * (td - REFERENCE_K);
     double water = 0.7 * fire.waterKgPerS * EVAPORATION_J_PER_KG * evaporates;
     heat(in - water, td, fire.waterKgPerS);
+    purgeChanges.dx = fire.isRootOpen ? 0 : airKgPerS / (PURGE_KG_PER_M3 * size.volumeM3());
+  }
+
+  /** A purge starts anew with every root that is opened. */
+  void applyPurgeRule(SideFire fire) {
+    if (fire.isRootOpen) {
+      purgeChanges.x = 0;
+    }
   }
 
   /** Balances vapour, oil on the floor and unused air; returns vapour burned, kg/s. */

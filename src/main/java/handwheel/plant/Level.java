@@ -12,8 +12,9 @@ import java.util.List;
  *
  * <p>Assumes well-mixed air at one atmosphere, steam condensing on cold steel and as fog. Dose:
  * convective heat with 8 K for each kPa of vapour above 5.9 kPa, so that ordinary steam-room
- * exposure is borne and saturated air above 60 C is not. Left out: radiant dose, the jet itself,
- * burns by contact, carbon monoxide.
+ * exposure is borne and saturated air above 60 C is not. No published law holds above a tenth of
+ * vapour. Carbon monoxide: {@link FireGases}; radiation: {@link FireRadiation}. Left out: the jet
+ * itself, burns by contact.
  *
  * <p>Source: dose (T/C)^3.4/5e7 a minute, value from memory of ISO 13571; vapour term engineering
  * estimate; Lewis relation and Stefan flow for condensation.

@@ -9,7 +9,8 @@ import java.util.List;
  * Inputs: spray, oxygen of the upper level, ignition source, foam.
  *
  * <p>Assumes at most 12 m2 of burning pool, a fire that grows in 12 s and falls in 5 s and starves
- * below 19 per cent oxygen by mass. Left out: spread to other things, re-ignition under foam.
+ * below 19 per cent oxygen by mass. Left out: spread to other things, re-ignition under foam, and
+ * the air a fire drives out as it grows: the room is taken as open at one atmosphere.
  *
  * <p>Source: pool burning rate 0.045 kg/(m2 s) (value from memory); the rest engineering estimate.
  */

@@ -31,16 +31,17 @@ public final class Plant {
   final AirPath air;
   final FuelSystem fuel;
   final BurnerFront front;
+  final Furnace saturated;
+  final Furnace superheated;
   final GasPath gas;
   final GeneratingTubes tubes = new GeneratingTubes();
   final Smoke smoke = new Smoke();
   final FeedSystem feed;
   final FireRoom space;
   final OilFire fire;
+  final FireGases gases = new FireGases();
   final Bilge bilge;
 
-  private final Furnace saturated;
-  private final Furnace superheated;
   private final FlameRules flames;
   private final GaugeGlass glass = new GaugeGlass();
   private final Latches latches = new Latches();
@@ -91,7 +92,8 @@ public final class Plant {
             smoke,
             space,
             bilge,
-            fire);
+            fire,
+            gases);
     states = machines.stream().flatMap(m -> m.states().stream()).toArray(State[]::new);
   }
 
@@ -117,10 +119,11 @@ public final class Plant {
   }
 
   /**
-   * Puts the plant into a condition. Flags and timers not named are zero, ports not named stand at
-   * their lowest position.
+   * Puts the plant into a condition. Flags, timers and states of {@link #states} that need not be
+   * named are zero then, ports not named stand at their lowest position.
    *
-   * @param values value by state name, as {@link #walk} has them, every continuous state among them
+   * @param values value by state name, as {@link #walk} has them, all of {@link #continuousStates}
+   *     among them
    * @param positions position by port id
    * @throws IllegalArgumentException if a name is unknown, a continuous state is missing or a
    *     position is out of its port's range
@@ -151,14 +154,17 @@ public final class Plant {
   }
 
   /**
-   * Returns the states a condition must name.
+   * Returns the states a condition must name. Those that are nothing until something burns, vents
+   * or is purged need not be named.
    *
-   * @return names of the continuous states in walking order
+   * @return names of continuous states in walking order
    */
   public List<String> continuousStates() {
     List<String> names = new ArrayList<>();
     for (State state : states) {
-      names.add(state.name);
+      if (!state.mayBeAbsent) {
+        names.add(state.name);
+      }
     }
     return names;
   }
@@ -237,6 +243,7 @@ public final class Plant {
     gas.casing(drum.saturationTemperatureK.x, space.upper.airK.x);
     gas.evaluate(drum, superheater.gasBehindK, feed);
     smoke.evaluate(front, saturated, superheated, gas.sootKgPerS(), feed.economizerLeakKgPerS);
+    air.draft(gas.stackK);
     drum.evaluate(line, auxiliary, feed, gas, safeties);
     tubes.evaluate(drum, saturated.gasK.x);
   }
@@ -245,6 +252,7 @@ public final class Plant {
     fire.evaluate(fuel.sprayKgPerS, space.oxygen.x);
     space.leaks(drum, line, superheater.outletK.x, air);
     space.evaluate(air, saturated.brickFaceK.x, gas.casingW, fire);
+    gases.evaluate(space, fire.burnsKgPerS());
     bilge.evaluate(air.waterToBilgeKgPerS);
   }
 
@@ -257,6 +265,8 @@ public final class Plant {
    */
   public void applyRules(PlantEvents events) {
     front.applySteamRule(drum.tubeKgPerS, air.sideKgPerS(Side.SATURATED));
+    saturated.applyPurgeRule(front.fire(Side.SATURATED));
+    superheated.applyPurgeRule(front.fire(Side.SUPERHEATER));
     safeties.applyRules(line.superheaterOutletPa, drum.pressurePa, events);
     blower1.applyRules(events);
     blower2.applyRules(events);
@@ -299,6 +309,42 @@ public final class Plant {
       case UPPER -> value(Quantity.SPACE_UPPER_DOSE_RATE);
       case OUTSIDE -> 0;
     };
+  }
+
+  /**
+   * Returns the dose of asphyxiant gases a body takes up, as of the last {@link #evaluate}. It is
+   * counted beside the heat dose, with the same limits, and not added to it.
+   *
+   * @param zone where the body is
+   * @return dose a second; 0 outside
+   */
+  public double gasDoseRatePerS(Zone zone) {
+    return switch (zone) {
+      case LOWER -> value(Quantity.SPACE_LOWER_GAS_DOSE_RATE);
+      case UPPER -> value(Quantity.SPACE_UPPER_GAS_DOSE_RATE);
+      case OUTSIDE -> 0;
+    };
+  }
+
+  /**
+   * Returns the heat the oil fire radiates to a distance.
+   *
+   * @param distanceM from the middle of the fire, m
+   * @return W/m2; 0 without a fire
+   */
+  public double fireFluxWPerM2(double distanceM) {
+    return FireRadiation.wPerM2(value(Quantity.FIRE_HEAT), distanceM);
+  }
+
+  /**
+   * Returns the heat dose a body takes up from the oil fire's radiation alone, to be added to that
+   * of the air.
+   *
+   * @param distanceM from the middle of the fire, m
+   * @return dose a second; 0 below 2.5 kW/m2
+   */
+  public double radiantDoseRatePerS(double distanceM) {
+    return FireRadiation.dosePerS(fireFluxWPerM2(distanceM));
   }
 
   /**
@@ -365,9 +411,5 @@ public final class Plant {
 
   List<State> continuous() {
     return List.of(states);
-  }
-
-  Furnace furnace(Side side) {
-    return side == Side.SATURATED ? saturated : superheated;
   }
 }

@@ -181,6 +181,12 @@ public enum PlantNumber {
   /** Resistance from furnace to stack at 1,700 K. */
   GAS_PATH_RESISTANCE(
       "gas-path.resistance", "Pa s2/kg2", 13.2, "Resistance from furnace to stack at 1,700 K."),
+  /** Height of the stack above the furnaces; 0 is a stack without draft. */
+  STACK_HEIGHT(
+      "stack.height",
+      "m",
+      0,
+      "Height of the stack above the furnaces; 0 is a stack without draft."),
   /** Air stored in the air box for each pascal. */
   AIR_BOX_CAPACITY(
       "air-box.capacity", "kg/Pa", 1.5e-3, "Air stored in the air box for each pascal."),
@@ -220,6 +226,12 @@ public enum PlantNumber {
       "Loss coefficient of the main feed pump and line."),
   /** Run-out flow of the main feed pump. */
   FEED_MAIN_PUMP_FLOW("feed.main-pump-flow", "kg/s", 17, "Run-out flow of the main feed pump."),
+  /** Loss of the main feed pump beyond its rated flow; 0 leaves the fixed run-out flow. */
+  FEED_MAIN_PUMP_SHOCK_LOSS(
+      "feed.main-pump-shock-loss",
+      "Pa s2/kg2",
+      0,
+      "Loss of the main feed pump beyond its rated flow; 0 leaves the fixed run-out flow."),
   /** Shut-off head of the emergency feed pump. */
   FEED_EMERGENCY_PUMP_HEAD(
       "feed.emergency-pump-head", "Pa", 6.6e6, "Shut-off head of the emergency feed pump."),

@@ -238,7 +238,9 @@ public enum Port {
   /** Fault: soot burning in the uptake. */
   UPTAKE_FIRE("uptake-fire", Kind.SETTING, Unit.KG_PER_S, 0, 0.5),
   /** Fault: oil running onto the deck plates without pressure. */
-  DECK_OIL("deck-oil", Kind.SETTING, Unit.KG_PER_S, 0, 5);
+  DECK_OIL("deck-oil", Kind.SETTING, Unit.KG_PER_S, 0, 5),
+  /** Easing gear: lifts the superheater's and the first drum safety valve by hand. */
+  EASING_GEAR("easing-gear", Kind.SWITCH, Unit.ONE, 0, 1);
 
   /** What a port's position means. */
   public enum Kind {

@@ -1,6 +1,5 @@
 package handwheel.plant;
 
-import handwheel.units.Dimension;
 import handwheel.units.Measure;
 import handwheel.units.Unit;
 import java.util.Arrays;
@@ -18,6 +17,9 @@ public enum Quantity {
   DRUM_PRESSURE("drum.pressure", Unit.PA, p -> p.drum.pressurePa),
   /** Saturation temperature in the drum. */
   DRUM_TEMPERATURE("drum.temperature", Unit.KELVIN, p -> p.drum.saturationTemperatureK.x),
+  /** How fast the drum warms. */
+  DRUM_HEATING_RATE(
+      "drum.heating-rate", Unit.KELVIN_PER_SECOND, p -> p.drum.saturationTemperatureK.dx),
   /** Water level above the middle of the gauge glass. */
   DRUM_LEVEL("drum.level", Unit.METRE, p -> p.drum.levelM),
   /** Water in drum, risers and downcomers. */
@@ -207,24 +209,22 @@ public enum Quantity {
       "furnace.saturated.burners-lit", Unit.ONE, p -> p.front.litCount(Side.SATURATED)),
   /** Gas in the saturated furnace. */
   FURNACE_SATURATED_GAS_TEMPERATURE(
-      "furnace.saturated.gas.temperature", Unit.KELVIN, p -> p.furnace(Side.SATURATED).gasK.x),
+      "furnace.saturated.gas.temperature", Unit.KELVIN, p -> p.saturated.gasK.x),
   /** Brick face of the saturated furnace. */
   FURNACE_SATURATED_BRICK_TEMPERATURE(
-      "furnace.saturated.brick.temperature",
-      Unit.KELVIN,
-      p -> p.furnace(Side.SATURATED).brickFaceK.x),
+      "furnace.saturated.brick.temperature", Unit.KELVIN, p -> p.saturated.brickFaceK.x),
   /** Brick damage of the saturated furnace. */
   FURNACE_SATURATED_BRICK_DAMAGE(
-      "furnace.saturated.brick.damage", Unit.ONE, p -> p.furnace(Side.SATURATED).brickDamage.x),
+      "furnace.saturated.brick.damage", Unit.ONE, p -> p.saturated.brickDamage.x),
   /** Unburned oil vapour in the saturated furnace. */
   FURNACE_SATURATED_VAPOUR_MASS(
-      "furnace.saturated.vapour.mass", Unit.KILOGRAM, p -> p.furnace(Side.SATURATED).vapourKg.x),
+      "furnace.saturated.vapour.mass", Unit.KILOGRAM, p -> p.saturated.vapourKg.x),
   /** Oil on the floor of the saturated furnace. */
   FURNACE_SATURATED_POOL_MASS(
-      "furnace.saturated.pool.mass", Unit.KILOGRAM, p -> p.furnace(Side.SATURATED).poolKg.x),
+      "furnace.saturated.pool.mass", Unit.KILOGRAM, p -> p.saturated.poolKg.x),
   /** Share of unused air in the gas of the saturated furnace. */
   FURNACE_SATURATED_UNUSED_AIR(
-      "furnace.saturated.unused-air", Unit.ONE, p -> p.furnace(Side.SATURATED).unusedAir.x),
+      "furnace.saturated.unused-air", Unit.ONE, p -> p.saturated.unusedAir.x),
   /** Air over what the burning oil of the saturated furnace needs; 9 without fire. */
   FURNACE_SATURATED_AIR_RATIO(
       "furnace.saturated.air-ratio", Unit.ONE, p -> p.front.sideAirRatio(Side.SATURATED)),
@@ -236,9 +236,16 @@ public enum Quantity {
       "furnace.saturated.water.flow", Unit.KG_PER_S, p -> p.front.sideWaterKgPerS(Side.SATURATED)),
   /** 1 while vapour burns as it forms, with no burner lit. */
   FURNACE_SATURATED_BURNS_AS_FORMED(
-      "furnace.saturated.burns-as-formed",
-      Unit.ONE,
-      p -> p.furnace(Side.SATURATED).burnsAsFormed() ? 1 : 0),
+      "furnace.saturated.burns-as-formed", Unit.ONE, p -> p.saturated.burnsAsFormed() ? 1 : 0),
+  /**
+   * Air changes of furnace and uptakes since the last oil root of the saturated furnace was shut.
+   */
+  FURNACE_SATURATED_PURGE("furnace.saturated.purge", Unit.ONE, p -> p.saturated.purgeChanges.x),
+  /** How fast the brick face of the saturated furnace warms. */
+  FURNACE_SATURATED_BRICK_HEATING_RATE(
+      "furnace.saturated.brick.heating-rate",
+      Unit.KELVIN_PER_SECOND,
+      p -> p.saturated.brickFaceK.dx),
   /** 1 while a burner of the superheater furnace burns. */
   FURNACE_SUPERHEATER_LIT(
       "furnace.superheater.lit", Unit.ONE, p -> p.front.litCount(Side.SUPERHEATER) > 0 ? 1 : 0),
@@ -247,26 +254,22 @@ public enum Quantity {
       "furnace.superheater.burners-lit", Unit.ONE, p -> p.front.litCount(Side.SUPERHEATER)),
   /** Gas in the superheater furnace. */
   FURNACE_SUPERHEATER_GAS_TEMPERATURE(
-      "furnace.superheater.gas.temperature", Unit.KELVIN, p -> p.furnace(Side.SUPERHEATER).gasK.x),
+      "furnace.superheater.gas.temperature", Unit.KELVIN, p -> p.superheated.gasK.x),
   /** Brick face of the superheater furnace. */
   FURNACE_SUPERHEATER_BRICK_TEMPERATURE(
-      "furnace.superheater.brick.temperature",
-      Unit.KELVIN,
-      p -> p.furnace(Side.SUPERHEATER).brickFaceK.x),
+      "furnace.superheater.brick.temperature", Unit.KELVIN, p -> p.superheated.brickFaceK.x),
   /** Brick damage of the superheater furnace. */
   FURNACE_SUPERHEATER_BRICK_DAMAGE(
-      "furnace.superheater.brick.damage", Unit.ONE, p -> p.furnace(Side.SUPERHEATER).brickDamage.x),
+      "furnace.superheater.brick.damage", Unit.ONE, p -> p.superheated.brickDamage.x),
   /** Unburned oil vapour in the superheater furnace. */
   FURNACE_SUPERHEATER_VAPOUR_MASS(
-      "furnace.superheater.vapour.mass",
-      Unit.KILOGRAM,
-      p -> p.furnace(Side.SUPERHEATER).vapourKg.x),
+      "furnace.superheater.vapour.mass", Unit.KILOGRAM, p -> p.superheated.vapourKg.x),
   /** Oil on the floor of the superheater furnace. */
   FURNACE_SUPERHEATER_POOL_MASS(
-      "furnace.superheater.pool.mass", Unit.KILOGRAM, p -> p.furnace(Side.SUPERHEATER).poolKg.x),
+      "furnace.superheater.pool.mass", Unit.KILOGRAM, p -> p.superheated.poolKg.x),
   /** Share of unused air in the gas of the superheater furnace. */
   FURNACE_SUPERHEATER_UNUSED_AIR(
-      "furnace.superheater.unused-air", Unit.ONE, p -> p.furnace(Side.SUPERHEATER).unusedAir.x),
+      "furnace.superheater.unused-air", Unit.ONE, p -> p.superheated.unusedAir.x),
   /** Air over what the burning oil of the superheater furnace needs; 9 without fire. */
   FURNACE_SUPERHEATER_AIR_RATIO(
       "furnace.superheater.air-ratio", Unit.ONE, p -> p.front.sideAirRatio(Side.SUPERHEATER)),
@@ -280,9 +283,17 @@ public enum Quantity {
       p -> p.front.sideWaterKgPerS(Side.SUPERHEATER)),
   /** 1 while vapour burns as it forms, with no burner lit. */
   FURNACE_SUPERHEATER_BURNS_AS_FORMED(
-      "furnace.superheater.burns-as-formed",
-      Unit.ONE,
-      p -> p.furnace(Side.SUPERHEATER).burnsAsFormed() ? 1 : 0),
+      "furnace.superheater.burns-as-formed", Unit.ONE, p -> p.superheated.burnsAsFormed() ? 1 : 0),
+  /**
+   * Air changes of furnace and uptakes since the last oil root of the superheater furnace was shut.
+   */
+  FURNACE_SUPERHEATER_PURGE(
+      "furnace.superheater.purge", Unit.ONE, p -> p.superheated.purgeChanges.x),
+  /** How fast the brick face of the superheater furnace warms. */
+  FURNACE_SUPERHEATER_BRICK_HEATING_RATE(
+      "furnace.superheater.brick.heating-rate",
+      Unit.KELVIN_PER_SECOND,
+      p -> p.superheated.brickFaceK.dx),
   /** 1 while a tube rupture drowns the saturated furnace in steam. */
   FURNACE_STEAM_WET("furnace.steam-wet", Unit.ONE, p -> p.front.isSteamWet() ? 1 : 0),
   /** Pressure in the furnaces. */
@@ -325,6 +336,8 @@ public enum Quantity {
   STACK_WHITE("stack.white", Unit.ONE, p -> p.smoke.white.x),
   /** Gas after the economizer. */
   STACK_TEMPERATURE("stack.temperature", Unit.KELVIN, p -> p.gas.stackK),
+  /** Draft of the stack. */
+  STACK_DRAFT("stack.draft", Unit.PA_GAUGE, p -> p.air.draftPa.x),
   /** Heat into the generating tubes. */
   BOILER_EVAPORATION_HEAT("boiler.evaporation-heat", Unit.WATT, p -> p.gas.evaporationW),
   /** Heat into the feed in the economizer. */
@@ -365,6 +378,26 @@ public enum Quantity {
   SPACE_LOWER_VISIBILITY("space.lower.visibility", Unit.METRE, p -> p.space.lower.visibilityM()),
   /** Oxygen in the air of the upper level, mass fraction. */
   SPACE_UPPER_OXYGEN("space.upper.oxygen", Unit.ONE, p -> p.space.oxygen.x),
+  /** Carbon monoxide in the air of the upper level, mole fraction. */
+  SPACE_UPPER_CARBON_MONOXIDE("space.upper.carbon-monoxide", Unit.PPM, p -> p.gases.upperMonoxide),
+  /** Carbon dioxide of a fire in the air of the upper level, mole fraction. */
+  SPACE_UPPER_CARBON_DIOXIDE("space.upper.carbon-dioxide", Unit.ONE, p -> p.gases.upperDioxide),
+  /** Asphyxiant dose of a person who has stood on the upper level all the time. */
+  SPACE_UPPER_GAS_DOSE("space.upper.gas-dose", Unit.ONE, p -> p.gases.upperDose.x),
+  /** Asphyxiant dose a second on the upper level. */
+  SPACE_UPPER_GAS_DOSE_RATE(
+      "space.upper.gas-dose-rate", Unit.PER_SECOND, p -> p.gases.upperDose.dx),
+  /** Oxygen in the air of the lower level, mass fraction. */
+  SPACE_LOWER_OXYGEN("space.lower.oxygen", Unit.ONE, p -> p.gases.lowerOxygen),
+  /** Carbon monoxide in the air of the lower level, mole fraction. */
+  SPACE_LOWER_CARBON_MONOXIDE("space.lower.carbon-monoxide", Unit.PPM, p -> p.gases.lowerMonoxide),
+  /** Carbon dioxide of a fire in the air of the lower level, mole fraction. */
+  SPACE_LOWER_CARBON_DIOXIDE("space.lower.carbon-dioxide", Unit.ONE, p -> p.gases.lowerDioxide),
+  /** Asphyxiant dose of a person who has stood on the lower level all the time. */
+  SPACE_LOWER_GAS_DOSE("space.lower.gas-dose", Unit.ONE, p -> p.gases.lowerDose.x),
+  /** Asphyxiant dose a second on the lower level. */
+  SPACE_LOWER_GAS_DOSE_RATE(
+      "space.lower.gas-dose-rate", Unit.PER_SECOND, p -> p.gases.lowerDose.dx),
   /** 1 while oil burns on the deck plates. */
   FIRE_BURNING("fire.burning", Unit.ONE, p -> p.fire.isBurning() ? 1 : 0),
   /** Heat release of the oil fire. */
@@ -375,8 +408,6 @@ public enum Quantity {
   BILGE_VOLUME("bilge.volume", Unit.CUBIC_METRE, p -> p.bilge.waterM3.x),
   /** Depth of water in the bilge. */
   BILGE_DEPTH("bilge.depth", Unit.METRE, p -> p.bilge.depthM());
-
-  private static final double ATMOSPHERE_PA = 101_325;
 
   private final String id;
   private final Unit unit;
@@ -421,7 +452,7 @@ public enum Quantity {
    * @return true if the dimensions agree, gauge and absolute pressure counting as one
    */
   public boolean shows(Unit shown) {
-    return shown.dimension() == unit.dimension() || (isPressure(shown) && isPressure(unit));
+    return shown.dimension() == unit.dimension() || PressureUnits.areBoth(shown, unit);
   }
 
   /**
@@ -432,7 +463,7 @@ public enum Quantity {
    * @return the figure in that unit
    */
   public double in(Unit shown, double si) {
-    return shown.fromSi(si + atmosphereBetween(unit, shown));
+    return shown.fromSi(si + PressureUnits.atmosphereBetween(unit, shown));
   }
 
   /**
@@ -443,24 +474,12 @@ public enum Quantity {
    */
   public OptionalDouble si(Measure measure) {
     return shows(measure.unit())
-        ? OptionalDouble.of(measure.si() + atmosphereBetween(measure.unit(), unit))
+        ? OptionalDouble.of(measure.si() + PressureUnits.atmosphereBetween(measure.unit(), unit))
         : OptionalDouble.empty();
   }
 
   double read(Plant plant) {
     return reading.applyAsDouble(plant);
-  }
-
-  private static boolean isPressure(Unit unit) {
-    return unit.dimension() == Dimension.ABSOLUTE_PRESSURE
-        || unit.dimension() == Dimension.GAUGE_PRESSURE;
-  }
-
-  private static double atmosphereBetween(Unit from, Unit to) {
-    if (from.dimension() == to.dimension()) {
-      return 0;
-    }
-    return from.dimension() == Dimension.GAUGE_PRESSURE ? ATMOSPHERE_PA : -ATMOSPHERE_PA;
   }
 
   /**

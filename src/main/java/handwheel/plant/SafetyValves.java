@@ -4,8 +4,8 @@ package handwheel.plant;
  * Three safety valves: one on the superheater, two on the drum. Each lifts above its set pressure
  * and reseats at a share of it (four per cent blowdown). No continuous state; three flags.
  *
- * <p>Assumes full lift at once and choked flow; one that is stuck stays where it is stuck. Left
- * out: chatter, simmer, back pressure.
+ * <p>Assumes full lift at once and choked flow; one that is stuck stays where it is stuck, until
+ * the easing gear lifts it by hand. Left out: chatter, simmer, back pressure.
  *
  * <p>Source: common practice for marine boilers, set pressures invented.
  */
@@ -76,9 +76,10 @@ final class SafetyValves {
     Flag flag = lifted[valve.index()];
     double set = setPa[valve.index()];
     Port stuck = STUCK[valve.index()];
-    boolean isStuckOpen = ports.isAt(stuck, STUCK_OPEN);
+    boolean isEased = valve != Safety.DRUM_2 && ports.isOn(Port.EASING_GEAR);
+    boolean isHeldOpen = isEased || ports.isAt(stuck, STUCK_OPEN);
     boolean isStuckShut = ports.isAt(stuck, STUCK_SHUT);
-    if (isStuckOpen || (gaugePa > set && !isStuckShut)) {
+    if (isHeldOpen || (gaugePa > set && !isStuckShut)) {
       if (!flag.isSet()) {
         flag.set(true);
         events.safetyLifts(valve);

@@ -20,7 +20,11 @@ final class SideFire {
   /** Sea water through the registers, kg/s. */
   double waterKgPerS;
 
+  /** Whether an oil root valve of the furnace is open. */
+  boolean isRootOpen;
+
   void clear() {
+    isRootOpen = false;
     burnedKgPerS = 0;
     unburnedKgPerS = 0;
     firing = 0;

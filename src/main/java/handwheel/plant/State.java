@@ -23,14 +23,18 @@ final class State {
   /** Decay rate, 1/s: how fast the rate falls as the value rises. */
   double decayPerS;
 
+  /** Whether a condition need not name this state; it is zero then. */
+  final boolean mayBeAbsent;
+
   private final double min;
   private final double max;
   private final double nothingBelow;
   private double meanOf;
   private double mean = 1;
 
-  private State(String name, double min, double max, double nothingBelow) {
+  private State(String name, double min, double max, double nothingBelow, boolean mayBeAbsent) {
     this.name = name;
+    this.mayBeAbsent = mayBeAbsent;
     this.min = min;
     this.max = max;
     this.nothingBelow = nothingBelow;
@@ -45,17 +49,22 @@ final class State {
   }
 
   static State between(String name, double min, double max) {
-    return new State(name, min, max, Double.NEGATIVE_INFINITY);
+    return new State(name, min, max, Double.NEGATIVE_INFINITY, false);
   }
 
   /** A state that never is negative and dies away to nothing. */
   static State dying(String name) {
-    return new State(name, 0, Double.POSITIVE_INFINITY, NOTHING);
+    return new State(name, 0, Double.POSITIVE_INFINITY, NOTHING, false);
+  }
+
+  /** A state that dies away to nothing and is nothing in a condition that does not name it. */
+  static State absent(String name) {
+    return new State(name, 0, Double.POSITIVE_INFINITY, NOTHING, true);
   }
 
   /** A share that dies away to nothing. */
   static State dyingShare(String name) {
-    return new State(name, 0, 1, NOTHING);
+    return new State(name, 0, 1, NOTHING, false);
   }
 
   void advance() {

@@ -70,7 +70,7 @@ final class Wrongs {
 
   private void half(int at, Order.Work work) {
     Fitting fitting = base.ship().fitting(work.fittings().get(0)).orElseThrow();
-    boolean isTurned = work.verb() == Verb.SHUT || work.verb() == Verb.OPEN;
+    boolean isTurned = work.verb() == Verb.SHUT;
     if (isTurned && !fitting.moves(Verb.SET).isEmpty() && base.servesFitting(at)) {
       Order.Work half =
           new Order.Work(work.who(), Verb.SET, work.fittings(), Optional.of(HALF), work.from());

@@ -126,8 +126,7 @@ enum FindingId {
       "script.bad-range", Severity.ERROR, "A range does not run from a lower to a higher end."),
   NOT_POINTS(
       "script.not-points", Severity.ERROR, "The points needed to pass are not written as points."),
-  NOT_A_WINDOW(
-      "script.not-a-window", Severity.ERROR, "A time allowed does not say from which cue on."),
+  NOT_A_WINDOW("script.not-a-window", Severity.ERROR, "A time allowed does not say from what on."),
   NOT_A_RULE(
       "script.not-a-rule",
       Severity.ERROR,

@@ -77,6 +77,7 @@ final class StepReader {
     SortedMap<String, String> after = map.get("after", this::after).orElseGet(TreeMap::new);
     Optional<Grade> grade = GradeReader.read(map);
     checkOrder(map, within, done);
+    List.of("within", "done").forEach(k -> checkOther(map, k, id));
     return All.there(id, test, grade)
         ? Optional.of(
             new Step(
@@ -90,10 +91,33 @@ final class StepReader {
         : Optional.empty();
   }
 
+  private static void checkOther(MapNode map, String key, Optional<String> id) {
+    Optional<YamlNode> node = map.node(key);
+    boolean isItself =
+        node.filter(n -> n instanceof YamlNode.Scalar s && id.isPresent() && isOf(s, id.get()))
+            .isPresent();
+    if (isItself) {
+      map.findings()
+          .add(
+              FindingId.NOT_A_WINDOW,
+              node.orElseThrow().spot(),
+              "the time of step " + Say.quoted(id.orElseThrow()) + " runs from the step itself",
+              "Let it run from a cue, a phase or another step.");
+    }
+  }
+
+  private static boolean isOf(YamlNode.Scalar scalar, String id) {
+    return scalar.text().strip().endsWith(" step " + id);
+  }
+
+  private static boolean isSameStart(Window one, Window other) {
+    return one.since() == other.since() && one.of().equals(other.of());
+  }
+
   private static void checkOrder(MapNode map, Optional<Window> within, Optional<Window> done) {
     boolean isSwapped =
         within
-            .flatMap(w -> done.filter(d -> d.cue().equals(w.cue()) && d.ticks() < w.ticks()))
+            .flatMap(w -> done.filter(d -> isSameStart(d, w) && d.ticks() < w.ticks()))
             .isPresent();
     if (isSwapped) {
       map.findings()

@@ -5,10 +5,12 @@ import handwheel.casualty.Casualty;
 import handwheel.casualty.Phase;
 import handwheel.casualty.PhaseAct;
 import handwheel.casualty.Step;
+import handwheel.casualty.Window;
 import handwheel.plant.Plant;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -102,13 +104,10 @@ final class Times {
       step.within()
           .ifPresent(
               w -> {
-                net.atLeast(cue(w.cue()), name, 0, name + " belongs to " + cue(w.cue()));
+                net.atLeast(origin(w), name, 0, name + " belongs to " + origin(w));
                 double s = w.ticks() * Plant.TICK_S;
                 net.atMost(
-                    cue(w.cue()),
-                    name,
-                    s,
-                    name + " within " + Say.figure(s) + " s of " + cue(w.cue()));
+                    origin(w), name, s, name + " within " + Say.figure(s) + " s of " + origin(w));
               });
       step.after().keySet().forEach(b -> net.atLeast(step(b), name, 0, name + " after " + step(b)));
     }
@@ -156,6 +155,10 @@ final class Times {
                       cue(cue.id()) + " at least " + Say.figure(s) + " s behind " + earlier));
     }
     net.atLeast(START, cue(cue.id()), 0, cue(cue.id()) + " after the start");
+  }
+
+  private static String origin(Window window) {
+    return window.since().name().toLowerCase(Locale.ROOT) + " `" + window.of() + "`";
   }
 
   private static String cue(String id) {

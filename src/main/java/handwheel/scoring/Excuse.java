@@ -14,8 +14,10 @@ import java.util.Optional;
 final class Excuse {
   private final RunLog log;
   private final Fates fates;
+  private final Starts starts;
 
-  Excuse(RunLog log, Fates fates) {
+  Excuse(RunLog log, Fates fates, Starts starts) {
+    this.starts = starts;
     this.log = log;
     this.fates = fates;
   }
@@ -53,6 +55,6 @@ final class Excuse {
   Optional<Late> late(Step step, Aim aim) {
     return fates
         .earliest(aim, Integer.MAX_VALUE, log.lastTick(), false)
-        .flatMap(o -> Late.of(step, Act.at(o.firstKeyTick(), List.of()), log));
+        .flatMap(o -> Late.of(step, Act.at(o.firstKeyTick(), List.of()), starts));
   }
 }

@@ -22,11 +22,24 @@ final class Finder implements StepTest.Visitor<List<Act>> {
   private final Movements movements;
   private final Fates fates;
 
+  /** What came before this tick was not done for the step. */
+  private final long fromTick;
+
   Finder(Ship ship, RunLog log) {
+    this(ship, log, 0);
+  }
+
+  private Finder(Ship ship, RunLog log, long fromTick) {
+    this.fromTick = fromTick;
     this.ship = ship;
     this.log = log;
     this.movements = new Movements(ship, log);
     this.fates = new Fates(log);
+  }
+
+  /** A finder of what was done from a tick on. */
+  Finder from(long tick) {
+    return new Finder(ship, log, tick);
   }
 
   /** The ways a step was done, earliest first; none if it was not. */
@@ -39,7 +52,7 @@ final class Finder implements StepTest.Visitor<List<Act>> {
   public List<Act> ordered(StepTest.Ordered test) {
     Aim aim = new Aims(log).ordered(test).get(0);
     return fates.seeking(aim).stream()
-        .filter(o -> isGiven(o, aim))
+        .filter(o -> o.tick() >= fromTick && isGiven(o, aim))
         .limit(1)
         .map(Finder::byOrder)
         .toList();
@@ -65,8 +78,9 @@ final class Finder implements StepTest.Visitor<List<Act>> {
     List<Act> parts = new ArrayList<>();
     for (String fitting : test.fittings()) {
       movements.reaching(fitting, Bearing.wanted(test.isOpen())).stream()
-          .findFirst()
           .map(m -> byMovement(m, Aim.of(fitting, Bearing.wanted(test.isOpen()))))
+          .filter(act -> act.instantTick() >= fromTick)
+          .findFirst()
           .ifPresent(parts::add);
     }
     return parts.size() < test.fittings().size()
@@ -104,6 +118,7 @@ final class Finder implements StepTest.Visitor<List<Act>> {
     Aim aim = new Aims(log).readProof(test).get(0);
     return ship.gauge(test.gauge()).stream()
         .flatMap(g -> log.all(Entry.Reading.class).filter(r -> isKept(test.bound(), g, r)))
+        .filter(r -> r.t() >= fromTick)
         .map(r -> atTick(r.t(), r.n(), aim))
         .toList();
   }
@@ -127,6 +142,7 @@ final class Finder implements StepTest.Visitor<List<Act>> {
     Aim aim = new Aims(log).reported(test).get(0);
     return log.all(Entry.Passed.class)
         .filter(p -> p.message().equals(test.message()) && p.to().equals(test.to()))
+        .filter(p -> p.t() >= fromTick)
         .limit(1)
         .map(p -> atTick(p.t(), p.n(), aim))
         .toList();
@@ -136,7 +152,7 @@ final class Finder implements StepTest.Visitor<List<Act>> {
   public List<Act> mustered(StepTest.Mustered test) {
     Aim aim = new Aims(log).mustered(test).get(0);
     return log.all(Entry.Counted.class)
-        .filter(c -> c.missing().isBlank())
+        .filter(c -> c.missing().isBlank() && c.t() >= fromTick)
         .limit(1)
         .map(c -> atTick(c.t(), c.n(), aim))
         .toList();

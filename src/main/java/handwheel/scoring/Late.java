@@ -20,25 +20,30 @@ record Late(long ticks, long tick, String allowed) {
   }
 
   /** The worse of the two: begun too late, or finished too late. Never both. */
-  static Optional<Late> of(Step step, Act act, RunLog log) {
+  static Optional<Late> of(Step step, Act act, Starts starts) {
     return Stream.of(
-            step.within().flatMap(w -> over(w, act.begunTick(), "begun", log)),
-            step.done().flatMap(w -> over(w, act.judgedTick(), "complete", log)))
+            step.within().flatMap(w -> over(w, act.begunTick(), "begun", starts)),
+            step.done().flatMap(w -> over(w, act.judgedTick(), "complete", starts)))
         .flatMap(Optional::stream)
         .reduce((a, b) -> b.ticks() > a.ticks() ? b : a);
   }
 
-  /** A window whose cue was never given cannot be missed. */
-  private static Optional<Late> over(Window window, long tick, String what, RunLog log) {
-    OptionalLong cue = log.cueTick(window.cue());
-    if (cue.isEmpty() || tick <= cue.getAsLong() + window.ticks()) {
+  /** A time that never began to run cannot be missed. */
+  private static Optional<Late> over(Window window, long tick, String what, Starts starts) {
+    OptionalLong due = starts.dueTick(window);
+    if (due.isEmpty() || tick <= due.getAsLong()) {
       return Optional.empty();
     }
-    long ticks = tick - cue.getAsLong() - window.ticks();
-    return Optional.of(new Late(ticks, tick, what + " within " + text(window)));
+    return Optional.of(new Late(tick - due.getAsLong(), tick, what + " within " + text(window)));
   }
 
   static String text(Window window) {
-    return Clock.seconds(window.ticks()) + " of " + window.cue();
+    String kind =
+        switch (window.since()) {
+          case CUE -> "";
+          case PHASE -> "phase ";
+          case STEP -> "step ";
+        };
+    return Clock.seconds(window.ticks()) + " of " + kind + window.of();
   }
 }

@@ -24,16 +24,18 @@ final class Marking {
   private final BrokenRules broken;
   private final Precedence precedence;
   private final Misses misses;
+  private final Starts starts;
 
   Marking(Casualty casualty, Ship ship, RunLog log, BrokenRules broken) {
     this.steps = casualty.response();
     this.log = log;
     this.finder = new Finder(ship, log);
     this.fates = new Fates(log);
-    this.place = new PlaceRule(ship);
+    this.place = new PlaceRule(ship, log);
     this.broken = broken;
     this.precedence = new Precedence(steps);
     this.misses = new Misses(steps, ship, log);
+    this.starts = new Starts(steps, ship, log);
   }
 
   Precedence precedence() {
@@ -52,7 +54,7 @@ final class Marking {
     List<Optional<Miss>> missed = new ArrayList<>();
     for (int i = 0; i < steps.size(); i++) {
       boolean isDone = !ways.get(i).isEmpty();
-      missed.add(isDone ? Optional.empty() : Optional.of(misses.of(steps.get(i))));
+      missed.add(isDone ? Optional.empty() : Optional.of(miss(steps.get(i))));
     }
     return marks(Chooser.choose(ways, c -> badness.applyAsInt(marks(c, missed))), missed);
   }
@@ -79,8 +81,18 @@ final class Marking {
     return marks;
   }
 
+  private Miss miss(Step step) {
+    return finder.find(step).stream()
+        .findFirst()
+        .map(act -> misses.uncalled(step, act))
+        .orElseGet(() -> misses.of(step));
+  }
+
+  /** What was done before its cue or phase called for it was not done for that. */
   private List<Base> ways(Step step) {
-    return finder.find(step).stream().map(act -> base(step, act)).toList();
+    return finder.from(starts.calledTick(step)).find(step).stream()
+        .map(act -> base(step, act))
+        .toList();
   }
 
   private Base base(Step step, Act act) {
@@ -88,7 +100,7 @@ final class Marking {
         place
             .judge(step, act)
             .map(f -> f.isUnsafe() && broken.areOfSending(act) ? f.chargedByRule() : f);
-    return new Base(step, act, fault, Late.of(step, act, log), isMisheard(step, act));
+    return new Base(step, act, fault, Late.of(step, act, starts), isMisheard(step, act));
   }
 
   private boolean isMisheard(Step step, Act act) {

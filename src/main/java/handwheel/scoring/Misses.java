@@ -18,6 +18,7 @@ final class Misses {
   private final RunLog log;
   private final Movements movements;
   private final Fates fates;
+  private final Starts starts;
   private final Excuse excuse;
   private final Strays strays;
   private final Seen seen;
@@ -26,9 +27,21 @@ final class Misses {
     this.log = log;
     this.movements = new Movements(ship, log);
     this.fates = new Fates(log);
-    this.excuse = new Excuse(log, fates);
+    this.starts = new Starts(steps, ship, log);
+    this.excuse = new Excuse(log, fates, starts);
     this.strays = new Strays(steps, ship, log);
     this.seen = new Seen(ship, log);
+  }
+
+  /** Tells of a step that was done before anything called for it. */
+  Miss uncalled(Step step, Act act) {
+    String what =
+        "Done before `"
+            + step.within().or(step::done).orElseThrow().of()
+            + "` called for it: "
+            + step.test().accept(new Wanted());
+    int points = step.grade().points();
+    return new Miss(ErrorClass.EARLY, points, act.instantTick(), seen(step), what, false);
   }
 
   /** Tells why; steps must be asked about in the order of the script. */
@@ -115,8 +128,9 @@ final class Misses {
     OptionalLong due =
         Stream.of(step.within(), step.done())
             .flatMap(Optional::stream)
-            .filter(w -> log.cueTick(w.cue()).isPresent())
-            .mapToLong(w -> log.cueTick(w.cue()).getAsLong() + w.ticks())
+            .map(starts::dueTick)
+            .filter(OptionalLong::isPresent)
+            .mapToLong(OptionalLong::getAsLong)
             .findFirst();
     return Math.min(due.orElse(Long.MAX_VALUE), log.lastTick());
   }

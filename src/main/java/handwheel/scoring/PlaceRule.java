@@ -12,14 +12,17 @@ import java.util.Optional;
 /**
  * Where an act may be done. With {@code hurt} the time a man can stand there and {@code need} the
  * time he needs: in a jet, or with hurt below need, no place is right; from twice need on the
- * script's side is right; in between every side is. A man who acts unordered is not judged, nor is
- * anybody for reading, reporting or counting.
+ * script's side is right; in between every side is. Outside is right too where nobody inside could
+ * have done it with that time to spare. A man who acts unordered is not judged, nor is anybody for
+ * reading, reporting or counting.
  */
 final class PlaceRule {
   private final Ship ship;
+  private final RunLog log;
 
-  PlaceRule(Ship ship) {
+  PlaceRule(Ship ship, RunLog log) {
     this.ship = ship;
+    this.log = log;
   }
 
   /** The worst fault of an act. */
@@ -71,7 +74,8 @@ final class PlaceRule {
       return Optional.empty();
     }
     Step.Side side = at.get().isInside() ? Step.Side.LOCAL : Step.Side.REMOTE;
-    return side == step.place().get()
+    boolean isOnlyWay = side == Step.Side.REMOTE && !isSafeInside(said.n());
+    return side == step.place().get() || isOnlyWay
         ? Optional.empty()
         : Optional.of(
             new PlaceFault(
@@ -80,6 +84,11 @@ final class PlaceRule {
                 reading(said),
                 "Worked at " + at.get().id() + ", " + words(side),
                 false));
+  }
+
+  /** Whether somebody inside could have done it with time to spare. */
+  private boolean isSafeInside(int n) {
+    return log.all(Entry.Inside.class).anyMatch(i -> i.n() == n && i.hurt() >= 2 * i.need());
   }
 
   static String words(Step.Side side) {

@@ -30,6 +30,8 @@ public enum Dimension {
   AREA("area"),
   /** Share a second, 1/s. */
   RATE("rate"),
+  /** How fast a temperature rises. */
+  HEATING_RATE("heating rate"),
   /** Mass in a volume, kg/m3. */
   DENSITY("density");
 

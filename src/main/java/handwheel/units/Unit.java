@@ -72,7 +72,11 @@ public enum Unit {
   /** A share a second. */
   PER_SECOND("1/s", Dimension.RATE, 1, 0, 5),
   /** Kilogram in a cubic metre. */
-  KG_PER_M3("kg/m3", Dimension.DENSITY, 1, 0, 6);
+  KG_PER_M3("kg/m3", Dimension.DENSITY, 1, 0, 6),
+  /** Kelvin a second. */
+  KELVIN_PER_SECOND("K/s", Dimension.HEATING_RATE, 1, 0, 5),
+  /** Degree Fahrenheit an hour. */
+  FAHRENHEIT_PER_HOUR("F/h", Dimension.HEATING_RATE, 5.0 / 9.0 / 3600.0, 0, 0);
 
   private final String symbol;
   private final Dimension dimension;

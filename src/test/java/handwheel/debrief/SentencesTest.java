@@ -26,6 +26,7 @@ final class SentencesTest {
     Map<Entry, String> all = new LinkedHashMap<>();
     all.put(new Entry.Run(1, "0", "s", "0", "c", "0", 7, "scored"), "");
     all.put(new Entry.Drawn("hole", 1), "");
+    all.put(new Entry.Inside(1, 1, WHO, 80, 900), "");
     all.put(new Entry.CautionShown("jet"), "");
     all.put(
         new Entry.OrderSaid(1, 1, 1, TRIP, 80, 900, false),

@@ -219,4 +219,16 @@ class FaultsTest {
     assertThat(run.truth(Quantity.BURNER_S3_LIT, 5)).isZero();
     assertThat(run.truth(Quantity.BURNER_S3_LIT, 110)).isEqualTo(1);
   }
+
+  @Test
+  void theEasingGearLiftsBlowsAndReseats() {
+    List<String> orders = List.of("1 checkman open easing-gear", "60 checkman shut easing-gear");
+    FaultRun run = FaultRun.play("", 240, "", orders);
+    assertThat(run.events())
+        .contains("safety valve superheater lifts", "safety valve drum 1 lifts")
+        .contains("safety valve superheater reseats", "safety valve drum 1 reseats")
+        .doesNotContain("safety valve drum 2 lifts");
+    assertThat(run.truth(Quantity.DRUM_PRESSURE, 60))
+        .isLessThan(run.truth(Quantity.DRUM_PRESSURE, 1));
+  }
 }

@@ -31,8 +31,8 @@ class EntryLineTest {
   }
 
   @Test
-  void thereAreTwentyFourKinds() {
-    assertThat(kinds()).hasSize(24);
+  void thereAreTwentyFiveKinds() {
+    assertThat(kinds()).hasSize(25);
   }
 
   @ParameterizedTest

@@ -18,7 +18,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The examples of the language's pages are sound, and together they show every key there is. */
 final class ExamplesTest {
   private static final Path FOLDER = Path.of("docs/scripts/examples");
-  private static final Ship SHIP = TestFiles.alderReach();
+  private static final Ship SHIP =
+      ShipReader.read(TestFiles.folder(TestFiles.ALDER_REACH)).value().orElseThrow();
   private static final Pattern KEY = Pattern.compile("[{,\\n -]\\s*([a-z]+):(?=\\s)");
 
   static Stream<Path> examples() {

@@ -112,8 +112,8 @@ final class ScriptModelTest {
     Step stop = CASUALTY.response().get(3);
 
     assertThat(stop.test()).isEqualTo(new StepTest.FittingIs(List.of("main-stop"), false));
-    assertThat(stop.within()).contains(new Window(1_800, "roar"));
-    assertThat(stop.done()).contains(new Window(4_800, "roar"));
+    assertThat(stop.within()).contains(new Window(1_800, Window.Since.CUE, "roar"));
+    assertThat(stop.done()).contains(new Window(4_800, Window.Since.CUE, "roar"));
     assertThat(stop.place()).contains(Step.Side.REMOTE);
     assertThat(stop.after()).hasSize(1).containsEntry("fires-proved", "O2");
     assertThat(stop.grade().points()).isEqualTo(20);

@@ -49,10 +49,10 @@ final class InstantTest {
   }
 
   @Test
-  void anActBeforeItsCueIsInTime() {
+  void anActBeforeItsCueWasNotDoneForIt() {
     Run run = new Run();
     run.shut(100, "main-stop");
-    assertThat(run.cue(500).score(STOP).points()).isEqualTo(100);
+    assertThat(run.cue(500).score(STOP).points()).isEqualTo(80);
   }
 
   @Test

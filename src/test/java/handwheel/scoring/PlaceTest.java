@@ -31,9 +31,6 @@ final class PlaceTest {
   @ParameterizedTest
   @CsvSource({
     "LOCAL,  front,          1000000, 100",
-    "LOCAL,  remote-station, 1000000, 92",
-    "LOCAL,  remote-station, 400,     92",
-    "LOCAL,  remote-station, 399,     100",
     "LOCAL,  front,          200,     100",
     "LOCAL,  front,          199,     85",
     "REMOTE, remote-station, 1000000, 100",
@@ -45,9 +42,30 @@ final class PlaceTest {
     assertThat(work(script(side), at, hurtTicks).points()).isEqualTo(points);
   }
 
+  /**
+   * From outside though the script says local: what counts is what a man inside could have done.
+   */
+  private static ScoreSheet remote(long insideHurtTicks) {
+    Run run = new Run().cue(0);
+    int n = run.say(run.at(100, "burnerman shut main-stop", 200, Entry.NO_HURT_TICKS));
+    run.add(100, new Entry.Inside(100, n, "checkman", 100, insideHurtTicks));
+    return run.moved(400, n, "main-stop", "remote-station", 0).score(script(Step.Side.LOCAL));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1000000, 92", "200, 92", "199, 100", "50, 100"})
+  void outsideIsRightWhereInsideIsNotSafe(long insideHurtTicks, int points) {
+    assertThat(remote(insideHurtTicks).points()).isEqualTo(points);
+  }
+
+  @Test
+  void outsideIsRightWhereNobodyIsInside() {
+    assertThat(work(script(Step.Side.LOCAL), "remote-station", 1_000_000).points()).isEqualTo(100);
+  }
+
   @Test
   void theWrongSideIsNoCriticalFailure() {
-    ScoreSheet sheet = work(script(Step.Side.LOCAL), "remote-station", Entry.NO_HURT_TICKS);
+    ScoreSheet sheet = remote(Entry.NO_HURT_TICKS);
     Charge charge = sheet.charges().get(0);
     assertThat(charge.type()).isEqualTo(ErrorClass.WRONG_PLACE);
     assertThat(charge.isCritical()).isFalse();
@@ -95,10 +113,12 @@ final class PlaceTest {
             .with(Script.shut("stop", "main-stop").points(15).within(0).side(Step.Side.LOCAL));
     Run run = new Run().cue(0);
     int n = run.say(run.at(100, "burnerman shut main-stop", 20, Entry.NO_HURT_TICKS));
+    run.add(100, new Entry.Inside(100, n, "checkman", 20, Entry.NO_HURT_TICKS));
     ScoreSheet sheet = run.moved(200, n, "main-stop", "remote-station", 0).score(script);
     assertThat(sheet.charges()).extracting(Charge::points).containsExactly(8, 5);
     Run later = new Run().cue(0);
     int m = later.say(later.at(900, "burnerman shut main-stop", 20, Entry.NO_HURT_TICKS));
+    later.add(900, new Entry.Inside(900, m, "checkman", 20, Entry.NO_HURT_TICKS));
     ScoreSheet all = later.moved(990, m, "main-stop", "remote-station", 0).score(script);
     assertThat(all.charges()).extracting(Charge::points).containsExactly(8, 7);
   }

@@ -142,12 +142,17 @@ final class Script {
     }
 
     Building within(int seconds) {
-      within = Optional.of(new Window(seconds * 20L, CUE));
+      within = Optional.of(new Window(seconds * 20L, Window.Since.CUE, CUE));
+      return this;
+    }
+
+    Building since(int seconds, Window.Since since, String of) {
+      within = Optional.of(new Window(seconds * 20L, since, of));
       return this;
     }
 
     Building done(int seconds) {
-      done = Optional.of(new Window(seconds * 20L, CUE));
+      done = Optional.of(new Window(seconds * 20L, Window.Since.CUE, CUE));
       return this;
     }
 

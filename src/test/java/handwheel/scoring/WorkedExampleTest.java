@@ -55,6 +55,7 @@ final class WorkedExampleTest {
     Run run = new Run().cue(600);
     run.say(660, 640, "everyone leave");
     int trip = run.say(run.at(720, "remote-hand trip trip", 100, Entry.NO_HURT_TICKS));
+    run.add(720, new Entry.Inside(720, trip, "burnerman", 40, Entry.NO_HURT_TICKS));
     run.moved(820, trip, "trip", TestShip.OUTSIDE, 0);
     int misheard = run.say(1_000, "remote-hand shut main-stop");
     run.repeated(1_040, misheard, "remote-hand", "remote-hand shut other-stop");
