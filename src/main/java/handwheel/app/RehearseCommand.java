@@ -1,6 +1,5 @@
 package handwheel.app;
 
-import handwheel.debrief.DebriefText;
 import handwheel.debrief.Scored;
 import handwheel.debrief.Scripts;
 import handwheel.drill.Mode;
@@ -72,7 +71,7 @@ final class RehearseCommand implements Command {
     if (args.has("--json")) {
       console.result(ScoreJson.of(setup, scored.sheet(), records.map(Records::path), digest));
     } else if (args.has("--timeline")) {
-      DebriefText.lines(scored.entries(), found).forEach(console::result);
+      Timeline.lines(found, scored.entries()).forEach(console::result);
     } else {
       ScoreText.lines(found.casualty(), found.ship(), scored.entries(), scored.sheet())
           .forEach(console::result);

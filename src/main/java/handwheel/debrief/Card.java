@@ -62,7 +62,7 @@ public record Card(String title, List<Section> sections) {
    */
   public static Card of(Scripts.Found found) {
     Casualty c = found.casualty();
-    StepWords words = new StepWords(found.ship());
+    CardWords words = new CardWords(found.ship());
     List<Section> sections = new ArrayList<>();
     sections.add(texts("Cautions", c.cautions().stream().map(Card::caution).toList()));
     sections.add(texts("Objective", List.of(c.objective())));
@@ -127,7 +127,7 @@ public record Card(String title, List<Section> sections) {
     return step.grade().why() + (rule.isEmpty() ? "" : " (" + rule + ")");
   }
 
-  private static String forbidden(Never never, StepWords words) {
+  private static String forbidden(Never never, CardWords words) {
     return words.never(never) + ": " + never.id() + ". " + never.grade().why();
   }
 

@@ -43,7 +43,7 @@ public final class CardText {
   private void wrap(String indent, String text) {
     StringBuilder line = new StringBuilder(indent);
     boolean isBare = true;
-    for (String word : text.split(" ")) {
+    for (String word : text.split(" ", -1)) {
       if (!isBare && line.length() + 1 + word.length() > WIDTH) {
         lines.add(line.toString());
         line = new StringBuilder(" ".repeat(indent.length()));

@@ -26,13 +26,11 @@ import java.util.function.ToDoubleFunction;
  * playing.
  */
 public final class Reach {
-  private final Casualty casualty;
   private final Ship ship;
   private final Walks walks;
   private final List<Finding> findings = new ArrayList<>();
 
-  private Reach(Casualty casualty, Ship ship) {
-    this.casualty = casualty;
+  private Reach(Ship ship) {
     this.ship = ship;
     this.walks = new Walks(ship);
   }
@@ -45,7 +43,7 @@ public final class Reach {
    * @return what is wrong, in the order of the steps
    */
   public static List<Finding> of(Casualty casualty, Ship ship) {
-    Reach reach = new Reach(casualty, ship);
+    Reach reach = new Reach(ship);
     casualty.response().forEach(reach::step);
     return reach.findings;
   }

@@ -13,12 +13,12 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** What a step or a rule asks for, in words for a card. */
-final class StepWords implements StepTest.Visitor<String> {
+final class CardWords implements StepTest.Visitor<String> {
   private static final int TICKS_PER_S = 20;
 
   private final Ship ship;
 
-  StepWords(Ship ship) {
+  CardWords(Ship ship) {
     this.ship = ship;
   }
 
