@@ -36,7 +36,7 @@ final class StepChecks {
 
   private void same(Step step) {
     casualty.response().stream()
-        .takeWhile(s -> s != step)
+        .takeWhile(s -> !s.equals(step))
         .filter(s -> s.test().equals(step.test()) && s.within().equals(step.within()))
         .findFirst()
         .ifPresent(

@@ -7,6 +7,7 @@ import handwheel.ship.Ship;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -52,22 +53,22 @@ final class ExamplesTest {
     assertThat(keys()).allSatisfy(k -> assertThat(page).contains("`" + k + "`"));
   }
 
-  private static void keysIn(String text, TreeSet<String> keys) {
+  private static void keysIn(String text, Set<String> keys) {
     Matcher m = KEY.matcher(text);
     while (m.find()) {
       keys.add(m.group(1));
     }
   }
 
-  private static TreeSet<String> keys() {
-    TreeSet<String> keys = new TreeSet<>();
+  private static Set<String> keys() {
+    Set<String> keys = new TreeSet<>();
     List<Shape> seen = new ArrayList<>();
     collect(ScriptReader.SHAPE, keys, seen);
     ConditionReader.SHAPES.byKey().values().forEach(s -> collect(s, keys, seen));
     return keys;
   }
 
-  private static void collect(Shape shape, TreeSet<String> keys, List<Shape> seen) {
+  private static void collect(Shape shape, Set<String> keys, List<Shape> seen) {
     if (FaultReader.SHAPES.containsValue(shape) || seen.contains(shape)) {
       return;
     }

@@ -100,7 +100,7 @@ final class LanguageSchemaTest {
   @MethodSource("ships")
   void shipFilesAreValid(Path file) {
     String text = TestFiles.text(file).replaceAll("(?m)^#.*\\R", "").strip();
-    String kind = text.lines().findFirst().orElseThrow().split(" ")[1];
+    String kind = text.lines().findFirst().orElseThrow().split(" ", -1)[1];
 
     assertThat(schema(kind).validate(json(file).orElseThrow())).isEmpty();
   }
