@@ -1,22 +1,20 @@
 package handwheel.app;
 
 import com.google.gson.stream.JsonWriter;
-import handwheel.debrief.Scored;
 import handwheel.debrief.Scripts;
 import handwheel.diagnostics.Finding;
-import handwheel.drill.Mode;
-import handwheel.drill.Rehearsal;
-import handwheel.proof.WitnessPlayer;
+import handwheel.proof.Prover;
+import handwheel.proof.Verdict;
 import java.io.IOException;
 import java.io.StringWriter;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** {@code check SCRIPT...}: reads scripts and says everything that is wrong with them. */
 final class CheckCommand implements Command {
-  private static final int SEEDS = 10;
-
   private final Drills drills;
 
   CheckCommand(Drills drills) {
@@ -31,7 +29,8 @@ final class CheckCommand implements Command {
   @Override
   public String summary() {
     return "SCRIPT... [--quick] [--json]\n"
-        + "      says all that is wrong with scripts; without --quick plays the witness too";
+        + "      says all that is wrong with scripts; without --quick plays them too and writes\n"
+        + "      the proof without which there is no scored run";
   }
 
   @Override
@@ -41,50 +40,50 @@ final class CheckCommand implements Command {
       throw new Usage("at least one script is needed.");
     }
     List<Finding> all = new ArrayList<>();
-    boolean isProved = true;
+    List<Finding> played = new ArrayList<>();
     for (String name : args.rest()) {
-      Drills.Loaded loaded = drills.load(drills.file(name));
+      Path file = drills.file(name);
+      Drills.Loaded loaded = drills.load(file);
       all.addAll(loaded.findings());
       boolean isRead = loaded.findings().stream().noneMatch(Finding::stopsTheDrill);
-      if (isRead && loaded.found().isPresent() && !args.has("--quick")) {
-        isProved &= isPlayedRight(loaded.found().get(), console);
+      Optional<Scripts.Found> found =
+          loaded.found().filter(f -> isRead && !f.casualty().witness().isEmpty());
+      if (found.isPresent() && !args.has("--quick")) {
+        played.addAll(proved(file, found.get(), console));
       }
     }
+    boolean isUnderstood = all.stream().noneMatch(Finding::stopsTheDrill);
+    all.addAll(played);
     if (args.has("--json")) {
       console.result(json(all));
     } else {
       all.forEach(f -> console.message(f.text()));
       console.result(args.rest().size() + " read, " + all.size() + " findings");
     }
-    if (all.stream().anyMatch(Finding::stopsTheDrill)) {
+    if (!isUnderstood) {
       return Exit.NOT_UNDERSTOOD;
     }
-    return isProved ? Exit.YES : Exit.NO;
+    return all.stream().anyMatch(Finding::stopsTheDrill) ? Exit.NO : Exit.YES;
   }
 
-  private static boolean isPlayedRight(Scripts.Found found, Console console) {
-    boolean isRight = true;
-    for (long seed = 1; seed <= SEEDS; seed++) {
-      Rehearsal.Setup setup =
-          new Rehearsal.Setup(found.ship(), found.casualty(), seed, Mode.PRACTICE);
-      WitnessPlayer player = new WitnessPlayer(found.casualty(), found.ship());
-      Scored scored = Scored.play(setup, player, entry -> {}, session -> {});
-      if (scored.sheet().points() != 100 || !scored.sheet().isPass()) {
-        isRight = false;
-        console.message(
-            found.casualty().id()
-                + ": the witness scores "
-                + scored.sheet().points()
-                + " with seed "
-                + seed
-                + "; see `rehearse "
-                + found.casualty().id()
-                + " --seed "
-                + seed
-                + "`.");
-      }
+  private static List<Finding> proved(Path file, Scripts.Found found, Console console)
+      throws IOException {
+    Workbench workbench = new Workbench(found.casualty(), found.ship());
+    Verdict verdict = Prover.prove(found.casualty(), found.ship(), workbench);
+    if (verdict.isSound()) {
+      Proofs.write(file, found, verdict);
+      console.message(
+          found.casualty().id()
+              + ": the witness earns all points with "
+              + verdict.seeds()
+              + " seeds; "
+              + verdict.mutants()
+              + " mutants score as they must; "
+              + verdict.cheapTries()
+              + " cheap tries, none passes. Proof: "
+              + Proofs.file(file));
     }
-    return isRight;
+    return verdict.findings();
   }
 
   private static String json(List<Finding> findings) throws IOException {

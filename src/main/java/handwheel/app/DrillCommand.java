@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** {@code drill SCRIPT}: runs a drill in this terminal. */
 final class DrillCommand implements Command {
@@ -54,13 +55,19 @@ final class DrillCommand implements Command {
   @Override
   public int run(List<String> words, Console console) throws Usage, IOException {
     Arguments args = Arguments.of(words, WITH_VALUE, ALONE);
-    Drills.Loaded loaded = drills.load(drills.file(args.only("script")));
+    Path file = drills.file(args.only("script"));
+    Drills.Loaded loaded = drills.load(file);
     if (console.stops(loaded.findings()) || loaded.found().isEmpty()) {
       return Exit.NOT_UNDERSTOOD;
     }
     Scripts.Found found = loaded.found().get();
     long seed = args.number("--seed", Math.floorMod(Instant.now().toEpochMilli(), SEEDS));
     Mode mode = Modes.of(args, Mode.PRACTICE);
+    Optional<String> lack = mode == Mode.SCORED ? Proofs.lack(file, found) : Optional.empty();
+    if (lack.isPresent()) {
+      console.message("No scored run: " + lack.get());
+      return Exit.NO;
+    }
     double pace = Paces.of(args, mode, DrillFace.isAttended());
     Rehearsal.Setup setup = new Rehearsal.Setup(found.ship(), found.casualty(), seed, mode);
     Path folder = args.value("--records").map(Path::of).orElseGet(Records::usualFolder);

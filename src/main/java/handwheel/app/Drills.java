@@ -4,6 +4,7 @@ import handwheel.casualty.Casualty;
 import handwheel.debrief.Scripts;
 import handwheel.diagnostics.Finding;
 import handwheel.diagnostics.NearestWords;
+import handwheel.proof.Reach;
 import handwheel.reader.NamedShip;
 import handwheel.reader.Read;
 import handwheel.reader.ScriptReader;
@@ -51,6 +52,10 @@ final class Drills implements Scripts {
     } catch (URISyntaxException e) {
       return Optional.empty();
     }
+  }
+
+  Path folder() {
+    return folder;
   }
 
   /** Returns the names of the scripts. */
@@ -132,6 +137,7 @@ final class Drills implements Scripts {
     }
     Read<Casualty> script = ScriptReader.read(name, bytes, ship.value().get());
     findings.addAll(script.findings());
+    script.value().ifPresent(c -> findings.addAll(Reach.of(c, ship.value().get())));
     return new Loaded(script.value().map(c -> new Found(ship.value().get(), c)), findings);
   }
 

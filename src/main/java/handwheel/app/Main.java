@@ -77,7 +77,10 @@ public final class Main {
         new VerifyCommand(drills),
         new ListCommand(drills),
         new KeysCommand(),
-        new BoardCommand(drills, System.in));
+        new BoardCommand(drills, System.in),
+        new CardCommand(drills),
+        new NewCommand(drills),
+        new SchemaCommand());
   }
 
   private static void help(List<Command> commands, Console console) {

@@ -47,13 +47,14 @@ final class RehearseCommand implements Command {
 
   @Override
   public String summary() {
-    return "SCRIPT [--seed N] [--orders FILE] [--json] [--records DIR] [--trace FILE.csv]\n"
+    return "SCRIPT [--seed N] [--orders FILE] [--json] [--timeline]\n"
+        + "      [--records DIR] [--trace FILE.csv]\n"
         + "      plays the script's witness, or a file of `SECONDS ORDER` lines, without a screen";
   }
 
   @Override
   public int run(List<String> words, Console console) throws Usage, IOException {
-    Arguments args = Arguments.of(words, WITH_VALUE, List.of("--json"));
+    Arguments args = Arguments.of(words, WITH_VALUE, List.of("--json", "--timeline"));
     Path file = drills.file(args.only("script"));
     Drills.Loaded loaded = drills.load(file);
     if (console.stops(loaded.findings()) || loaded.found().isEmpty()) {
@@ -78,6 +79,8 @@ final class RehearseCommand implements Command {
     String digest = records.map(Records::digest).orElseGet(unkept::digest).orElse("");
     if (args.has("--json")) {
       console.result(ScoreJson.of(setup, scored.sheet(), records.map(Records::path), digest));
+    } else if (args.has("--timeline")) {
+      Timeline.lines(found, scored.entries()).forEach(console::result);
     } else {
       ScoreText.lines(found.casualty(), found.ship(), scored.entries(), scored.sheet())
           .forEach(console::result);

@@ -24,6 +24,7 @@ import java.util.Optional;
  * @param outcomes what outcomes cost
  * @param passPoints points needed to pass
  * @param witness a player that does it right
+ * @param questions to be asked after the drill
  */
 public record Casualty(
     String id,
@@ -42,7 +43,8 @@ public record Casualty(
     List<Never> nevers,
     List<OutcomeRule> outcomes,
     int passPoints,
-    List<WitnessLine> witness) {
+    List<WitnessLine> witness,
+    List<Question> questions) {
   /**
    * Copies the lists.
    *
@@ -63,6 +65,7 @@ public record Casualty(
    * @param outcomes what outcomes cost
    * @param passPoints points needed to pass
    * @param witness a player that does it right
+   * @param questions to be asked after the drill
    */
   public Casualty {
     cautions = List.copyOf(cautions);
@@ -72,6 +75,67 @@ public record Casualty(
     nevers = List.copyOf(nevers);
     outcomes = List.copyOf(outcomes);
     witness = List.copyOf(witness);
+    questions = List.copyOf(questions);
+  }
+
+  /**
+   * Makes a casualty without questions.
+   *
+   * @param id lower-kebab id
+   * @param title neutral, never gives the answer away
+   * @param family what casualties it belongs to
+   * @param ship id of the ship
+   * @param objective what the drill teaches
+   * @param sha256 hash of the script's bytes, lower-case hex
+   * @param cautions shown before the drill starts
+   * @param brief what the trainee is told
+   * @param start how it starts
+   * @param limitTicks longest run
+   * @param vary what is drawn for each run
+   * @param phases the states of the casualty; the first is the start
+   * @param response the graded steps
+   * @param nevers the forbidden acts
+   * @param outcomes what outcomes cost
+   * @param passPoints points needed to pass
+   * @param witness a player that does it right
+   */
+  public Casualty(
+      String id,
+      String title,
+      String family,
+      String ship,
+      String objective,
+      String sha256,
+      List<Caution> cautions,
+      String brief,
+      Start start,
+      long limitTicks,
+      List<Variation> vary,
+      List<Phase> phases,
+      List<Step> response,
+      List<Never> nevers,
+      List<OutcomeRule> outcomes,
+      int passPoints,
+      List<WitnessLine> witness) {
+    this(
+        id,
+        title,
+        family,
+        ship,
+        objective,
+        sha256,
+        cautions,
+        brief,
+        start,
+        limitTicks,
+        vary,
+        phases,
+        response,
+        nevers,
+        outcomes,
+        passPoints,
+        witness,
+        List.of());
   }
 
   /**

@@ -5,5 +5,7 @@ public enum CrewState {
   /** Nothing happens unordered. */
   GREEN,
   /** The ship file's standing acts happen unordered after their delay. */
-  DRILLED
+  DRILLED,
+  /** Green in half of the runs and drilled in the others, by their seed. */
+  DRAWN
 }

@@ -60,6 +60,14 @@ public sealed interface When {
     R countDone(CountDone when);
 
     /**
+     * Handles a word that was drawn.
+     *
+     * @param when the condition
+     * @return the result
+     */
+    R drawnIs(DrawnIs when);
+
+    /**
      * Handles several conditions together.
      *
      * @param when the condition
@@ -131,6 +139,19 @@ public sealed interface When {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.countDone(this);
+    }
+  }
+
+  /**
+   * A word was drawn for this run.
+   *
+   * @param variation name of the variation
+   * @param index which of its words, from 0
+   */
+  record DrawnIs(String variation, int index) implements When {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.drawnIs(this);
     }
   }
 

@@ -7,19 +7,21 @@ import java.util.List;
 /** Finds the valid words nearest to a mistyped one by optimal string alignment distance. */
 public final class NearestWords {
   private static final int MOST = 3;
+  private static final int SHORT = 3;
 
   private NearestWords() {}
 
   /**
    * Returns at most three valid words that differ from {@code word} by at most a third of its
-   * length (at least two letters), nearest first, then in alphabetical order.
+   * length (at least two letters, one letter of a word of three or less), nearest first, then in
+   * alphabetical order.
    *
    * @param word as typed
    * @param valid the valid words
    * @return nearest words, may be empty
    */
   public static List<String> to(String word, Collection<String> valid) {
-    int limit = Math.max(2, word.length() / 3);
+    int limit = word.length() <= SHORT ? 1 : Math.max(2, word.length() / 3);
     return valid.stream()
         .filter(v -> distance(word, v) <= limit)
         .sorted(

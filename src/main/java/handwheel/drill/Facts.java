@@ -4,16 +4,19 @@ import handwheel.casualty.When;
 import handwheel.logbook.Entry;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedMap;
 
 /** What has happened so far that a condition can ask for, and whether a condition holds. */
 final class Facts implements When.Visitor<Boolean> {
   private final Scene scene;
   private final Truths truths;
+  private final SortedMap<String, Double> drawn;
   private final List<String> cues = new ArrayList<>();
   private final List<String> messages = new ArrayList<>();
   private boolean isCounted;
 
-  Facts(Scene scene, Truths truths) {
+  Facts(Scene scene, Truths truths, SortedMap<String, Double> drawn) {
+    this.drawn = drawn;
     this.scene = scene;
     this.truths = truths;
   }
@@ -61,6 +64,12 @@ final class Facts implements When.Visitor<Boolean> {
   @Override
   public Boolean countDone(When.CountDone when) {
     return isCounted == when.is();
+  }
+
+  @Override
+  public Boolean drawnIs(When.DrawnIs when) {
+    Double index = drawn.get(when.variation());
+    return index != null && index.intValue() == when.index();
   }
 
   @Override

@@ -1,6 +1,7 @@
 package handwheel.drill;
 
 import handwheel.casualty.Casualty;
+import handwheel.casualty.CrewState;
 import handwheel.casualty.Variation;
 import handwheel.logbook.Entry;
 import handwheel.logbook.EntrySink;
@@ -65,10 +66,10 @@ public final class Session {
               held[0].note(entry);
               sink.accept(entry);
             });
-    this.facts = new Facts(scene, new Truths(scene));
-    held[0] = facts;
-    this.crew = new Crew(scene, script.casualty().start().crew(), script.paces());
     SortedMap<String, Double> drawn = draws(script);
+    this.facts = new Facts(scene, new Truths(scene), drawn);
+    held[0] = facts;
+    this.crew = new Crew(scene, crewState(script), script.paces());
     this.faults = new Faults(scene, drawn);
     this.story = new Story(scene, script.casualty(), drawn, facts, faults);
     this.nevers = new Nevers(scene, script.casualty(), facts);
@@ -110,9 +111,20 @@ public final class Session {
     SortedMap<String, Double> drawn = new TreeMap<>();
     for (Variation v : script.casualty().vary()) {
       SplitMix64 stream = SplitMix64.of(script.seed(), "vary " + v.name());
-      drawn.put(v.name(), stream.between(v.fromSi(), v.toSi()));
+      double at = stream.between(v.fromSi(), v.toSi());
+      drawn.put(v.name(), v.isOfWords() ? StrictMath.floor(at) : at);
     }
     return drawn;
+  }
+
+  /** Returns how well the watch is drilled in this run; what is drawn can be drawn again. */
+  private static CrewState crewState(Script script) {
+    CrewState state = script.casualty().start().crew();
+    if (state != CrewState.DRAWN) {
+      return state;
+    }
+    double draw = SplitMix64.of(script.seed(), "crew").nextDouble();
+    return draw < 0.5 ? CrewState.GREEN : CrewState.DRILLED;
   }
 
   private void open(SortedMap<String, Double> drawn) {

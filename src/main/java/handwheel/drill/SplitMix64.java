@@ -9,7 +9,7 @@ import java.security.NoSuchAlgorithmException;
  * generators", OOPSLA 2014. Every purpose has a stream of its own, so that one more draw for one
  * purpose changes no other.
  */
-final class SplitMix64 {
+public final class SplitMix64 {
   private static final double TWO_TO_MINUS_53 = 0x1.0p-53;
 
   private long state;
@@ -21,8 +21,12 @@ final class SplitMix64 {
   /**
    * Makes the stream of a run for a purpose: seeded by the first eight bytes of SHA-256 over the
    * seed in decimal, a line feed and the purpose.
+   *
+   * @param seed seed of the run
+   * @param purpose what is drawn, such as {@code pace checkman}
+   * @return the stream at its start
    */
-  static SplitMix64 of(long seed, String purpose) {
+  public static SplitMix64 of(long seed, String purpose) {
     byte[] hash = sha256().digest((seed + "\n" + purpose).getBytes(StandardCharsets.UTF_8));
     long s = 0;
     for (int i = 0; i < Long.BYTES; i++) {
@@ -39,8 +43,12 @@ final class SplitMix64 {
     return z ^ (z >>> 31);
   }
 
-  /** Returns an even draw from 0 (included) to 1 (excluded). */
-  double nextDouble() {
+  /**
+   * Returns an even draw.
+   *
+   * @return from 0 (included) to 1 (excluded)
+   */
+  public double nextDouble() {
     return (nextLong() >>> 11) * TWO_TO_MINUS_53;
   }
 

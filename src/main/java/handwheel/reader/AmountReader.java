@@ -52,12 +52,40 @@ final class AmountReader {
       used.add(name);
       Optional<Variation> drawn =
           variations.stream().filter(v -> v.name().equals(name)).findFirst();
+      if (drawn.filter(Variation::isOfWords).isPresent()) {
+        wrongDraw(scalar, name, "words", findings);
+        return Optional.empty();
+      }
       boolean isGood =
           names.isKnown(Named.VARIATION, scalar, name, findings)
               && (drawn.isEmpty() || fits(drawn.get(), wanted, scalar, findings))
               && (drawn.isEmpty() || isInside(drawn.get(), least, most, scalar, findings));
       return isGood ? Optional.of(new Amount.Drawn(name)) : Optional.empty();
     };
+  }
+
+  /** Reads one of the words of a variation as its index. */
+  Optional<Integer> word(String variation, YamlNode node, Findings findings) {
+    used.add(variation);
+    Optional<Variation> drawn =
+        variations.stream().filter(v -> v.name().equals(variation)).findFirst();
+    if (drawn.isEmpty()) {
+      return Optional.empty();
+    }
+    if (!drawn.get().isOfWords()) {
+      wrongDraw(node, variation, "a figure", findings);
+      return Optional.empty();
+    }
+    List<String> words = drawn.get().words();
+    return Scalars.word(node, words, findings).map(words::indexOf);
+  }
+
+  private static void wrongDraw(YamlNode node, String name, String draws, Findings findings) {
+    findings.add(
+        FindingId.WRONG_DRAW,
+        node.spot(),
+        Say.quoted(name) + " draws " + draws,
+        "Words are asked for by `drawn`, figures are used by `vary`.");
   }
 
   private static boolean fits(

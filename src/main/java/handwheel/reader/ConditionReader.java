@@ -47,18 +47,25 @@ final class ConditionReader implements NodeReader<When> {
           Key.must("count", Form.WORD, "the watch was counted").with(List.of("whole")),
           Key.must(IS, Form.TRUE_FALSE, "whether it must be so"));
 
+  private static final Shape DRAWN =
+      Shape.of(
+          "a `drawn:` condition",
+          Key.must("drawn", Form.ID, "a variation that draws words"),
+          Key.must(IS, Form.ID, "the word that must have been drawn"));
+
   private static final Shape ALL =
-      Shape.of("an `all:` condition", Key.must("all", Form.CONDITION, "conditions"));
+      Shape.of("an `all:` condition", Key.must("all", Form.CONDITIONS, "all of these must hold"));
 
   static final OneShapeOf SHAPES =
       OneShapeOf.of(
           "a condition",
-          List.of("plant", "gauge", "report", "cue", "count", "all"),
+          List.of("plant", "gauge", "report", "cue", "count", "drawn", "all"),
           PLANT,
           GAUGE,
           REPORT,
           CUE,
           COUNT,
+          DRAWN,
           ALL);
 
   private final Scope scope;
@@ -87,6 +94,7 @@ final class ConditionReader implements NodeReader<When> {
       case "report" -> named(map, "report", Named.REPORT, "passed", When.ReportPassed::new);
       case "cue" -> named(map, "cue", Named.CUE, "given", When.CueGiven::new);
       case "count" -> count(map);
+      case "drawn" -> drawn(map);
       default -> all(map);
     };
   }
@@ -172,6 +180,14 @@ final class ConditionReader implements NodeReader<When> {
     Optional<String> whole = map.word("count");
     Optional<Boolean> is = map.get(IS, Scalars::trueOrFalse);
     return whole.flatMap(w -> is.map(When.CountDone::new));
+  }
+
+  private Optional<When> drawn(MapNode map) {
+    Optional<String> name = map.get("drawn", scope.names().one(Named.VARIATION));
+    return name.flatMap(
+        n ->
+            map.get(IS, (node, findings) -> scope.amounts().word(n, node, findings))
+                .map(index -> new When.DrawnIs(n, index)));
   }
 
   private Optional<When> all(MapNode map) {

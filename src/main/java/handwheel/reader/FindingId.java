@@ -192,7 +192,24 @@ enum FindingId {
       "A way out of a phase is never taken, an earlier one always comes first."),
   BOTH_WAYS(
       "script.both-ways", Severity.NOTE, "Two ways out of a phase can be open in the same tick."),
+  LIVELOCK(
+      "script.livelock",
+      Severity.ERROR,
+      "Phases can follow each other in a circle without any time going by."),
+  TOO_LATE_EVER(
+      "script.too-late-ever",
+      Severity.WARNING,
+      "A phase cannot be reached before the drill's limit."),
   AFTER_CYCLE("script.after-cycle", Severity.ERROR, "Steps wait for each other in a circle."),
+  REDUNDANT_AFTER(
+      "script.redundant-after",
+      Severity.NOTE,
+      "A step waits for another that it waits for already by way of a third."),
+  TIMES_CONTRADICT(
+      "script.times-contradict", Severity.ERROR, "Times and order of steps cannot all be kept."),
+  SAME_STEP(
+      "script.same-step", Severity.WARNING, "Two steps ask for the same; one act earns both."),
+  NO_POINTS("script.no-points", Severity.NOTE, "A step is worth nothing."),
   POINTS_SUM(
       "script.points-sum", Severity.ERROR, "The points of the response do not add up to 100."),
   WINDOW_PAST_LIMIT(
@@ -210,11 +227,21 @@ enum FindingId {
       "script.model-only-critical",
       Severity.SAFETY,
       "A run would fail on a figure of the model alone."),
+  STEP_WITHOUT_CAUTION(
+      "script.step-without-caution",
+      Severity.SAFETY,
+      "A step moves what is deadly to move at the wrong time, and no caution stands before it."),
+  BRIEF_GIVES_AWAY("script.brief-gives-away", Severity.WARNING, "The brief names the casualty."),
   TITLE_GIVES_AWAY("script.title-gives-away", Severity.WARNING, "The title names the casualty."),
   REPORT_NOT_GRADED(
       "script.report-not-graded",
       Severity.WARNING,
       "A phase waits for a report that no step asks for."),
+  WRONG_DRAW(
+      "script.wrong-draw",
+      Severity.ERROR,
+      "A variation draws words where a figure is needed, or the other way round."),
+  ONE_WORD("script.one-word", Severity.ERROR, "A variation of words has less than two of them."),
   UNUSED_VARIATION(
       "script.unused-variation", Severity.WARNING, "Something is drawn and used nowhere."),
 

@@ -49,5 +49,7 @@ enum Form {
   /** A mapping whose keys are names. */
   NAMED,
   /** A condition. */
-  CONDITION
+  CONDITION,
+  /** A list of conditions. */
+  CONDITIONS
 }

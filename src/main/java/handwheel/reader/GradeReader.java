@@ -18,7 +18,7 @@ final class GradeReader {
           Key.may("rule", Form.RULE, "the trade rule behind it"),
           Key.may("why", Form.TEXT, "the reason, for people"));
 
-  private static final Pattern RULE = Pattern.compile("[ON][1-9][0-9]?");
+  static final Pattern RULE = Pattern.compile("[ON][1-9][0-9]?");
   private static final int ALL_POINTS = 100;
 
   private GradeReader() {}

@@ -9,8 +9,11 @@ import java.util.regex.Pattern;
 
 /** Reads figures with their units. A figure without one is never guessed at. */
 final class Measures {
+  /** A figure, no more. */
+  static final String FIGURE = "[+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)";
+
   private static final Pattern FIGURE_AND_UNIT =
-      Pattern.compile("([+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)) ?((?:[\\p{L}%°\"']|(?<= )1/).*)");
+      Pattern.compile("(" + FIGURE + ") ?((?:[\\p{L}%°\"']|(?<= )1/).*)");
   private static final Pattern CLOCK = Pattern.compile("([0-9]{1,3}):([0-5][0-9])");
   private static final Pattern COMMA = Pattern.compile("[+-]?[0-9]+,[0-9]+.*");
   private static final double ROUNDING = 1e-6;

@@ -45,6 +45,20 @@ final class PhaseChecks {
       }
       waysOut(phase);
     }
+    Livelocks.of(phases).forEach(this::livelock);
+  }
+
+  private void livelock(List<String> circle) {
+    Phase first =
+        phases.stream().filter(p -> p.id().equals(circle.get(0))).findFirst().orElseThrow();
+    add(
+        FindingId.LIVELOCK,
+        first,
+        "phases follow each other without any time going by: "
+            + String.join(" to ", circle.stream().map(Say::quoted).toList())
+            + " to "
+            + Say.quoted(circle.get(0)),
+        "Give one of the ways an `after`, or conditions that exclude each other.");
   }
 
   private void deadEnd(Phase phase) {

@@ -12,9 +12,9 @@ import java.util.regex.Pattern;
  * 1.2.2 section 10).
  */
 final class Scalars {
-  private static final Pattern ID = Pattern.compile("[a-z][a-z0-9]*(?:-[a-z0-9]+)*");
-  private static final Pattern WHOLE = Pattern.compile("0|[1-9][0-9]{0,8}");
-  private static final Pattern NUMBER =
+  static final Pattern ID = Pattern.compile("[a-z][a-z0-9]*(?:-[a-z0-9]+)*");
+  static final Pattern WHOLE = Pattern.compile("0|[1-9][0-9]{0,8}");
+  static final Pattern NUMBER =
       Pattern.compile("[+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]{1,3})?");
   private static final Pattern LINE_END = Pattern.compile("\\s*\n\\s*");
   private static final List<String> OTHER_BOOLEANS =

@@ -5,6 +5,7 @@ import handwheel.casualty.Phase;
 import handwheel.casualty.Step;
 import handwheel.casualty.StepTest;
 import handwheel.casualty.Variation;
+import handwheel.diagnostics.NearestWords;
 import handwheel.diagnostics.SourceSpot;
 import java.util.Arrays;
 import java.util.List;
@@ -40,6 +41,7 @@ final class ScriptChecks {
   void steps(List<Step> steps, boolean isWhole) {
     if (steps.stream().map(Step::id).distinct().count() == steps.size()) {
       AfterCycles.report(steps, findings);
+      RedundantAfter.report(steps, findings);
     }
     int sum = steps.stream().mapToInt(s -> s.grade().points()).sum();
     if (isWhole && map.has("response") && sum != ALL_POINTS) {
@@ -56,6 +58,11 @@ final class ScriptChecks {
     title(casualty);
     cautions(casualty);
     reports(casualty);
+    if (findings.lost() == 0) {
+      new StepChecks(casualty, findings).check();
+      new GivenAway(casualty, findings).check(spot("brief"));
+      Times.report(casualty, names, findings);
+    }
     for (Variation variation : casualty.vary()) {
       if (findings.lost() == 0 && !amounts.isUsed(variation.name())) {
         findings.add(
@@ -120,8 +127,9 @@ final class ScriptChecks {
               .flatMap(n -> n.scalarAt("report").stream())
               .anyMatch(s -> s.text().equals(report));
       if (!isInResponse) {
+        boolean isMisspelt = !NearestWords.to(report, graded).isEmpty();
         findings.add(
-            FindingId.REPORT_NOT_GRADED,
+            isMisspelt ? FindingId.UNKNOWN_REPORT : FindingId.REPORT_NOT_GRADED,
             names.spot(Named.REPORT, report),
             "a phase waits for report " + Say.quoted(report) + "; no step asks for it",
             Say.offer(report, graded));

@@ -19,7 +19,7 @@ public final class ScriptReader {
           "the start",
           Key.must("condition", Form.ID, "the ship's initial condition"),
           Key.must("crew", Form.WORD, "how well the watch is drilled")
-              .with(List.of("green", "drilled")));
+              .with(List.of("green", "drilled", "drawn")));
 
   static final Shape SHAPE =
       Shape.of(
@@ -34,14 +34,16 @@ public final class ScriptReader {
           Key.must("brief", Form.TEXT, "what the trainee is told"),
           Key.must("start", Form.MAPPING, "how it starts").with(START),
           Key.must("limit", Form.TIME, "the longest run"),
-          Key.may("vary", Form.NAMED, "what is drawn for each run").with(VaryReader.SHAPE),
+          Key.may("vary", Form.NAMED, "what is drawn for each run").with(VaryReader.SHAPES),
           Key.must("phases", Form.LIST, "the states of the casualty, the first is the start")
               .with(PhaseReader.SHAPE),
           Key.must("response", Form.LIST, "the graded steps").with(StepReader.SHAPES),
           Key.may("never", Form.LIST, "the forbidden acts").with(NeverReader.SHAPES),
           Key.may("outcome", Form.LIST, "what outcomes cost").with(NeverReader.OUTCOME),
           Key.must("pass", Form.POINTS, "the points needed to pass"),
-          Key.may("witness", Form.LIST, "a player that does it right").with(WitnessReader.SHAPE));
+          Key.may("witness", Form.LIST, "a player that does it right").with(WitnessReader.SHAPE),
+          Key.may("questions", Form.LIST, "asked after the drill, with model answers")
+              .with(QuestionReader.SHAPE));
 
   private static final int ALL_POINTS = 100;
   private static final String POINTS = " points";
@@ -141,7 +143,8 @@ public final class ScriptReader {
         map.list("never", Limits.SCRIPT_ITEMS, nevers::read),
         map.list("outcome", Limits.SCRIPT_ITEMS, NeverReader::outcome),
         map.get("pass", ScriptReader::points).orElse(ALL_POINTS),
-        map.list("witness", Limits.SCRIPT_ITEMS, new WitnessReader(scope)::read));
+        map.list("witness", Limits.SCRIPT_ITEMS, new WitnessReader(scope)::read),
+        map.list("questions", Limits.SCRIPT_ITEMS, QuestionReader::read));
   }
 
   private Optional<String> ship(YamlNode node, Findings sink) {

@@ -35,7 +35,8 @@ final class UnitFault {
     String meant = OTHER_NAMES.getOrDefault(symbol.toLowerCase(Locale.ROOT), "");
     List<String> near = near(symbol);
     String nearest = near.isEmpty() ? wanted.offer() : Say.quoted(near);
-    String offer = meant.isEmpty() ? nearest : meant;
+    boolean isWanted = wanted.symbols().stream().anyMatch(w -> meant.contains("`" + w + "`"));
+    String offer = isWanted ? meant : nearest;
     findings.add(
         FindingId.UNKNOWN_UNIT,
         scalar.spotAt(index),

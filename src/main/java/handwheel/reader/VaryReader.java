@@ -10,11 +10,19 @@ import java.util.Optional;
 
 /** Reads what is drawn for each run. */
 final class VaryReader {
-  static final Shape SHAPE =
-      Shape.of(
+  private static final String OF = "of";
+
+  static final OneShapeOf SHAPES =
+      OneShapeOf.of(
           "a variation",
-          Key.must("from", Form.QUANTITY, "its lower end"),
-          Key.must("to", Form.QUANTITY, "its higher end"));
+          List.of("from", OF),
+          Shape.of(
+              "a figure that varies",
+              Key.must("from", Form.QUANTITY, "its lower end"),
+              Key.must("to", Form.QUANTITY, "its higher end")),
+          Shape.of(
+              "a word that varies",
+              Key.must(OF, Form.IDS, "the words, each as likely as another")));
 
   private static final Wanted ANY =
       new Wanted(
@@ -34,15 +42,34 @@ final class VaryReader {
       Optional<Variation> read = Optional.empty();
       if (Scalars.isId(entry.key(), findings)) {
         read =
-            MapNode.of(entry.value(), SHAPE, findings)
-                .flatMap(m -> variation(entry.key().text(), m));
+            SHAPES
+                .read(entry.value(), findings)
+                .flatMap(m -> variation(entry.key().text(), entry.value().at(OF).isPresent(), m));
       }
       read.ifPresentOrElse(variations::add, findings::lose);
     }
     return Optional.of(variations);
   }
 
-  private static Optional<Variation> variation(String name, MapNode map) {
+  private static Optional<Variation> variation(String name, boolean isOfWords, MapNode map) {
+    return isOfWords ? words(name, map) : figure(name, map);
+  }
+
+  private static Optional<Variation> words(String name, MapNode map) {
+    Optional<List<String>> words = map.get(OF, Scalars.ids(Scalars::id));
+    if (words.filter(w -> w.stream().distinct().count() < 2).isPresent()) {
+      map.findings()
+          .add(
+              FindingId.ONE_WORD,
+              map.spot(),
+              Say.quoted(name) + " draws from less than two words",
+              "Name at least two, each once.");
+      return Optional.empty();
+    }
+    return words.map(w -> Variation.of(name, w));
+  }
+
+  private static Optional<Variation> figure(String name, MapNode map) {
     Optional<Measure> from = map.get("from", Measures.measure(ANY));
     Optional<Measure> to =
         map.get("to", Measures.measure(from.map(m -> Wanted.of(m.unit().dimension())).orElse(ANY)));

@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
  * of phase fog}, {@code 20 s of step main-stop}.
  */
 final class WindowReader implements NodeReader<Window> {
-  private static final Pattern TEXT = Pattern.compile("(.+?) +of +(cue|phase|step) +(\\S+)");
+  static final Pattern TEXT = Pattern.compile("(.+?) +of +(cue|phase|step) +(\\S+)");
 
   private final Scope scope;
 

@@ -88,6 +88,11 @@ final class RuleCharges {
     }
 
     @Override
+    public String drawnIs(When.DrawnIs when) {
+      return "";
+    }
+
+    @Override
     public String all(When.All when) {
       return when.parts().stream()
           .map(part -> part.accept(this))

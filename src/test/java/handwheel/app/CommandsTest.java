@@ -50,7 +50,7 @@ class CommandsTest {
       Shipped.Said said = Shipped.run(command, bad.toString());
       assertThat(said.exit()).as(command).isEqualTo(Exit.NOT_UNDERSTOOD);
       assertThat(said.err())
-          .contains("bad.yaml:35:16")
+          .contains("bad.yaml:36:16")
           .contains("script.missing-unit")
           .contains("`main-run`")
           .doesNotContain("Exception")

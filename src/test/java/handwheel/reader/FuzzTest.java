@@ -19,7 +19,10 @@ import org.junit.jupiter.api.Test;
  * what could not be read must have been said.
  */
 final class FuzzTest {
-  private static final int SCRIPTS = 3_000;
+  /** The long form: {@code -Dfuzz.scripts=100000}. */
+  private static final int SCRIPTS = Integer.getInteger("fuzz.scripts", 3_000);
+
+  private static final long LONGEST_NS = 1_000_000_000L;
   private static final int SHIPS = 400;
 
   /** What stands between words of the language, and what people and editors put there. */
@@ -73,10 +76,16 @@ final class FuzzTest {
   @Test
   void damagedScriptsAreReadToTheEnd() {
     Ship ship = TestFiles.alderReach();
-    List<Path> scripts = TestFiles.files(TestFiles.DRILLS, ".yaml");
+    List<Path> scripts = new ArrayList<>(TestFiles.files(TestFiles.DRILLS, ".yaml"));
+    scripts.addAll(TestFiles.files(Path.of("docs/scripts/examples"), ".yaml"));
     for (int i = 0; i < SCRIPTS; i++) {
       byte[] bytes = damaged(TestFiles.bytes(scripts.get(i % scripts.size())));
-      check(bytes, ScriptReader.read("fuzz.yaml", bytes, ship));
+      long start = System.nanoTime();
+      Read<Casualty> read = ScriptReader.read("fuzz.yaml", bytes, ship);
+      long tookNs = System.nanoTime() - start;
+      assertThat(tookNs).as(() -> new String(bytes, StandardCharsets.UTF_8)).isLessThan(LONGEST_NS);
+      check(bytes, read);
+      read.value().ifPresent(c -> assertThat(handwheel.proof.Reach.of(c, ship)).isNotNull());
       assertThat(ScriptReader.shipOf("fuzz.yaml", bytes)).isNotNull();
     }
   }

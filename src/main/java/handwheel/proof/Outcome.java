@@ -1,0 +1,74 @@
+package handwheel.proof;
+
+import handwheel.casualty.Casualty;
+import handwheel.drill.Mode;
+import handwheel.drill.Rehearsal;
+import handwheel.logbook.Entry;
+import handwheel.scoring.Charge;
+import handwheel.scoring.ScoreSheet;
+import handwheel.scoring.Scorer;
+import handwheel.ship.Ship;
+import java.util.List;
+
+/**
+ * What came of a trial.
+ *
+ * @param trial what was tried
+ * @param orders every order said, in order
+ * @param cueTicks when each cue was given
+ * @param sheet how it was scored
+ */
+public record Outcome(
+    Trial trial, List<Entry.OrderSaid> orders, List<Long> cueTicks, ScoreSheet sheet) {
+  /**
+   * Copies the lists.
+   *
+   * @param trial what was tried
+   * @param orders every order said, in order
+   * @param cueTicks when each cue was given
+   * @param sheet how it was scored
+   */
+  public Outcome {
+    orders = List.copyOf(orders);
+    cueTicks = List.copyOf(cueTicks);
+  }
+
+  /**
+   * Plays a trial.
+   *
+   * @param casualty the script
+   * @param ship its ship
+   * @param trial what is tried
+   * @return what came of it
+   */
+  public static Outcome of(Casualty casualty, Ship ship, Trial trial) {
+    Rehearsal.Setup setup = new Rehearsal.Setup(ship, casualty, trial.seed(), Mode.PRACTICE);
+    List<Entry> entries = Rehearsal.play(setup, trial.player().get(), e -> {}, s -> {});
+    return new Outcome(
+        trial,
+        entries.stream()
+            .filter(Entry.OrderSaid.class::isInstance)
+            .map(Entry.OrderSaid.class::cast)
+            .toList(),
+        entries.stream().filter(Entry.CueGiven.class::isInstance).map(Entry::t).toList(),
+        Scorer.score(casualty, ship, entries));
+  }
+
+  /** Returns whether anything at all was charged to a step or rule. */
+  boolean isCharged(String stepOrRule) {
+    return sheet.charges().stream().anyMatch(c -> c.step().equals(stepOrRule));
+  }
+
+  /** Returns the points charged to a step or rule. */
+  int lost(String stepOrRule) {
+    return sheet.charges().stream()
+        .filter(c -> c.step().equals(stepOrRule))
+        .mapToInt(Charge::points)
+        .sum();
+  }
+
+  /** Returns the ids of what was charged, each once. */
+  List<String> charged() {
+    return sheet.charges().stream().map(Charge::step).distinct().toList();
+  }
+}

@@ -1,0 +1,159 @@
+package handwheel.proof;
+
+import handwheel.casualty.Casualty;
+import handwheel.diagnostics.Finding;
+import handwheel.diagnostics.SourceSpot;
+import handwheel.drill.Engine;
+import handwheel.scoring.Charge;
+import handwheel.ship.Ship;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.LongStream;
+
+/**
+ * Proves a script by playing it: its witness earns all points with every seed; nobody passes by
+ * doing nothing, nor without an order for a critical step; mistakes cost what they must and
+ * harmless acts nothing; every point can be lost and every rule be broken.
+ */
+public final class Prover {
+  private static final Effort FULL = new Effort(50, 100);
+  private static final int IDLE_SEEDS = 5;
+  private static final int ALL_POINTS = 100;
+
+  /** Cues a person can follow: ten in ten minutes (informed by EEMUA 191, value from memory). */
+  private static final int MOST_CUES = 10;
+
+  private static final long CUE_TICKS = 600L * Engine.TICKS_PER_S;
+
+  private final Casualty casualty;
+  private final Ship ship;
+  private final Trials trials;
+  private final Effort effort;
+  private final List<Finding> findings = new ArrayList<>();
+
+  /** With how many seeds the witness is played, from 1, and how many short lists are tried. */
+  record Effort(int seeds, int cheapTries) {}
+
+  private Prover(Casualty casualty, Ship ship, Trials trials, Effort effort) {
+    this.effort = effort;
+    this.casualty = casualty;
+    this.ship = ship;
+    this.trials = trials;
+  }
+
+  /**
+   * Proves a script that can be read and has a witness.
+   *
+   * @param casualty the script
+   * @param ship its ship
+   * @param trials plays what is to be tried
+   * @return what it showed
+   */
+  public static Verdict prove(Casualty casualty, Ship ship, Trials trials) {
+    return prove(casualty, ship, trials, FULL);
+  }
+
+  static Verdict prove(Casualty casualty, Ship ship, Trials trials, Effort effort) {
+    return new Prover(casualty, ship, trials, effort).verdict();
+  }
+
+  private Verdict verdict() {
+    List<Outcome> witness = trials.play(witness());
+    witness.stream().filter(o -> !isRight(o)).findFirst().ifPresent(this::lacking);
+    List<Outcome> idle = trials.play(idle());
+    idle.stream().filter(o -> o.sheet().isPass()).findFirst().ifPresent(this::idlePasses);
+    cues(witness.get(0));
+    cues(idle.get(0));
+    Optional<Outcome> right =
+        witness.stream().filter(o -> isRight(o) && !o.orders().isEmpty()).findFirst();
+    int mutants = right.map(r -> mutants(new Base(casualty, ship, r))).orElse(0);
+    int cheap = right.map(r -> cheap(new Base(casualty, ship, r))).orElse(0);
+    findings.sort(Comparator.comparing(Finding::spot).thenComparing(Finding::id));
+    return new Verdict(findings.stream().distinct().toList(), effort.seeds(), mutants, cheap);
+  }
+
+  private List<Trial> witness() {
+    return LongStream.rangeClosed(1, effort.seeds())
+        .mapToObj(seed -> new Trial("the witness", seed, () -> new WitnessPlayer(casualty, ship)))
+        .toList();
+  }
+
+  private static List<Trial> idle() {
+    return LongStream.rangeClosed(1, IDLE_SEEDS)
+        .mapToObj(seed -> new Trial("nothing", seed, () -> new ListPlayer(List.of())))
+        .toList();
+  }
+
+  private static boolean isRight(Outcome outcome) {
+    return outcome.sheet().points() == ALL_POINTS && outcome.sheet().isPass();
+  }
+
+  private void lacking(Outcome outcome) {
+    Optional<Charge> first = outcome.sheet().charges().stream().findFirst();
+    String lost =
+        first.map(c -> ", first on `" + c.step() + "` (" + c.type().word() + ")").orElse("");
+    findings.add(
+        ProofId.WITNESS_LACKS_POINTS.at(
+            first.map(Charge::spot).orElseGet(this::start),
+            "the witness earns "
+                + outcome.sheet().points()
+                + " points with seed "
+                + outcome.trial().seed()
+                + lost,
+            "Look at `rehearse " + casualty.id() + " --seed " + outcome.trial().seed() + "`."));
+  }
+
+  private void idlePasses(Outcome outcome) {
+    findings.add(
+        ProofId.IDLE_PASSES.at(
+            start(),
+            "a run in which nothing is ordered passes with " + outcome.sheet().points() + " points",
+            "Grade what people must do, and mark as critical what must not be missing."));
+  }
+
+  private void cues(Outcome outcome) {
+    List<Long> ticks = outcome.cueTicks();
+    for (int i = MOST_CUES; i < ticks.size(); i++) {
+      if (ticks.get(i) - ticks.get(i - MOST_CUES) <= CUE_TICKS) {
+        findings.add(
+            ProofId.MANY_CUES.at(
+                start(),
+                "more than " + MOST_CUES + " cues come within ten minutes",
+                "Leave out what does not help to tell the casualty."));
+        return;
+      }
+    }
+  }
+
+  private SourceSpot start() {
+    return casualty.witness().get(0).spot();
+  }
+
+  private int mutants(Base base) {
+    List<Mutant> each = new ArrayList<>(Slips.of(base));
+    each.addAll(Wrongs.of(base));
+    List<Mutant> harms = Harms.of(base);
+    List<Outcome> outcomes = play(each);
+    Judge judge = new Judge(base);
+    judge.each(each, outcomes);
+    judge.points(each, outcomes);
+    judge.needed(each, outcomes);
+    judge.rules(harms, play(harms));
+    findings.addAll(judge.findings());
+    return each.size() + harms.size();
+  }
+
+  private int cheap(Base base) {
+    List<Mutant> tries = CheapTries.of(base, effort.cheapTries());
+    Judge judge = new Judge(base);
+    judge.cheap(tries, play(tries));
+    findings.addAll(judge.findings());
+    return tries.size();
+  }
+
+  private List<Outcome> play(List<Mutant> mutants) {
+    return trials.play(mutants.stream().map(Mutant::trial).toList());
+  }
+}
