@@ -7,6 +7,7 @@ import handwheel.debrief.Scored;
 import handwheel.debrief.Scripts;
 import handwheel.debrief.Trouble;
 import handwheel.debrief.Verification;
+import handwheel.drill.Engine;
 import handwheel.drill.Input;
 import handwheel.drill.Mode;
 import handwheel.drill.Player;
@@ -110,7 +111,7 @@ class RebuiltRecordTest {
   @Test
   void anOlderEngineIsToldApartFromTampering() {
     List<String> older = new ArrayList<>(lines);
-    older.set(1, lines.get(1).replace("\"engine\":\"0.1.0\"", "\"engine\":\"0.0.9\""));
+    older.set(1, lines.get(1).replace(Engine.VERSION, "0.0.9"));
     Verification verification = Verification.of(RecordText.read(file(older)), SCRIPTS);
     assertThat(verification.isOnlyOfOtherEngine()).isTrue();
     assertThat(verification.troubles().get(0)).contains("No sign of tampering");
