@@ -141,6 +141,11 @@ final class Drills implements Scripts {
     return new Loaded(script.value().map(c -> new Found(ship.value().get(), c)), findings);
   }
 
+  /** Reads a ship of this folder. */
+  Read<Ship> ship(String id) {
+    return ShipReader.read(files(folder.resolve("ships").resolve(id)));
+  }
+
   private Read<Ship> ship(Path script, String shipId) {
     Path beside = script.toAbsolutePath().resolveSibling("ships").resolve(shipId);
     Path own = folder.resolve("ships").resolve(shipId);

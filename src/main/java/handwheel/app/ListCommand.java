@@ -1,6 +1,8 @@
 package handwheel.app;
 
 import handwheel.casualty.Casualty;
+import handwheel.ship.Condition;
+import handwheel.ship.Ship;
 import java.io.IOException;
 import java.util.List;
 
@@ -19,7 +21,7 @@ final class ListCommand implements Command {
 
   @Override
   public String summary() {
-    return "\n      names the scripts and ships in the folder of drills";
+    return "\n      names the scripts, and the ships with their start conditions, in the folder of drills";
   }
 
   @Override
@@ -30,8 +32,16 @@ final class ListCommand implements Command {
           drills.load(drills.file(name)).found().map(f -> title(f.casualty())).orElse("unreadable");
       console.result(String.join("  ", "script", name, title));
     }
-    drills.ships().forEach(s -> console.result("ship    " + s));
+    for (String id : drills.ships()) {
+      console.result("ship    " + id);
+      drills.ship(id).value().map(ListCommand::conditions).ifPresent(console::result);
+    }
     return Exit.YES;
+  }
+
+  private static String conditions(Ship ship) {
+    List<String> ids = ship.conditions().stream().map(Condition::id).toList();
+    return "        starts: " + String.join(", ", ids);
   }
 
   private static String title(Casualty c) {
