@@ -85,6 +85,13 @@ final class Nevers {
     if (when instanceof When.PlantIs p) {
       return (long) StrictMath.floor(facts.truths().value(p.truth()) * 1000 + 0.5);
     }
+    if (when instanceof When.All all) {
+      return all.parts().stream()
+          .filter(When.PlantIs.class::isInstance)
+          .findFirst()
+          .map(this::reading)
+          .orElse(0L);
+    }
     return 0;
   }
 

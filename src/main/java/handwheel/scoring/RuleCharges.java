@@ -9,15 +9,42 @@ import java.util.Optional;
 
 /** What broken rules cost: each once, however often it was broken. */
 final class RuleCharges {
+  private final List<Never> nevers;
   private final BrokenRules broken;
 
-  RuleCharges(BrokenRules broken) {
+  RuleCharges(List<Never> nevers, BrokenRules broken) {
+    this.nevers = List.copyOf(nevers);
     this.broken = broken;
   }
 
+  /** What a rule costs; nothing more than the verdict where a dearer rule charges the same act. */
   Optional<Charge> of(Never never) {
     List<Entry.Broke> all = broken.of(never);
-    return all.stream().findFirst().map(first -> charge(never, first, all.size()));
+    return all.stream()
+        .findFirst()
+        .map(first -> charge(never, first, all.size()))
+        .map(c -> dearer(never, all).map(d -> shared(c, d)).orElse(c));
+  }
+
+  private static Charge shared(Charge charge, Never dearer) {
+    return charge.withPoints(0, " The same act is charged with `" + dearer.id() + "`.");
+  }
+
+  /** The rule that charges every act that broke this one: dearer, or as dear and before it. */
+  private Optional<Never> dearer(Never never, List<Entry.Broke> all) {
+    return nevers.stream()
+        .filter(other -> isDearer(other, never))
+        .filter(other -> all.stream().allMatch(b -> isOfSameAct(b, other)))
+        .findFirst();
+  }
+
+  private boolean isDearer(Never other, Never never) {
+    int more = other.grade().points() - never.grade().points();
+    return more > 0 || (more == 0 && nevers.indexOf(other) < nevers.indexOf(never));
+  }
+
+  private boolean isOfSameAct(Entry.Broke broke, Never other) {
+    return broke.n() > 0 && broken.of(other).stream().anyMatch(o -> o.n() == broke.n());
   }
 
   private static Charge charge(Never never, Entry.Broke first, int times) {
@@ -37,7 +64,15 @@ final class RuleCharges {
 
   private static String reading(Never never, Entry.Broke broke) {
     String name = never.during().accept(new Forbidding());
-    return name.isEmpty() ? broke.what() : name + " " + Seen.thousandths(broke.milli()) + " (SI)";
+    if (name.isEmpty()) {
+      return broke.what();
+    }
+    String unit = name.startsWith("leak.") ? " kg/s" : isFlag(broke) ? "" : " (SI)";
+    return name + " " + Seen.thousandths(broke.milli()) + unit;
+  }
+
+  private static boolean isFlag(Entry.Broke broke) {
+    return broke.milli() == 0 || broke.milli() == 1000;
   }
 
   static String should(Never never) {

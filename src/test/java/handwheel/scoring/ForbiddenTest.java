@@ -173,4 +173,31 @@ final class ForbiddenTest {
     assertThat(sheet.critical()).isEmpty();
     assertThat(sheet.charges().get(0).isCritical()).isFalse();
   }
+
+  /** One act, one charge: the dearer of two rules that it breaks; both fail the run. */
+  @Test
+  void twoRulesBrokenByOneActAreChargedOnce() {
+    Run run = new Run().cue(0);
+    run.shut(100, "trip");
+    int n = run.shut(200, "main-stop");
+    run.broke(210, n, "stop-on-fire");
+    run.broke(210, n, "stop-in-the-roar");
+    Script two = script(true).never("stop-in-the-roar", SHUTTING, 10, true);
+    ScoreSheet sheet = run.score(two);
+    assertThat(sheet.charges())
+        .extracting(Charge::step, Charge::points)
+        .containsExactly(tuple("stop-on-fire", 20), tuple("stop-in-the-roar", 0));
+    assertThat(sheet.charges().get(1).why()).contains("charged with `stop-on-fire`");
+    assertThat(sheet.critical()).filteredOn(CriticalAct::isFailure).hasSize(2);
+  }
+
+  @Test
+  void twoRulesBrokenByTwoActsAreChargedTwice() {
+    Run run = new Run().cue(0);
+    run.shut(100, "trip");
+    run.broke(210, run.shut(200, "main-stop"), "stop-on-fire");
+    run.broke(310, run.shut(300, "main-stop"), "stop-in-the-roar");
+    Script two = script(true).never("stop-in-the-roar", SHUTTING, 10, true);
+    assertThat(run.score(two).points()).isEqualTo(70);
+  }
 }
