@@ -9,6 +9,13 @@ final class Seen {
   /** Above this share of vapour the air is white; dew point 46 C, engineering estimate. */
   private static final double FOG = 0.10;
 
+  /** Oil and water that a man notices underfoot. Engineering estimates. */
+  private static final double OIL_KG = 0.5;
+
+  private static final double WATER_M = 0.5;
+
+  private static final String NOTHING = "Clear air, nothing out of place.";
+
   private Seen() {}
 
   static String at(Scene scene, Place place) {
@@ -25,6 +32,16 @@ final class Seen {
     if (isBurning) {
       return "Fire and smoke.";
     }
-    return isFoggy ? "White fog." : "Clear air, nothing out of place.";
+    if (isFoggy) {
+      return "White fog.";
+    }
+    return place.zone() == Zone.LOWER ? floor(scene) : NOTHING;
+  }
+
+  private static String floor(Scene scene) {
+    if (scene.plant.value(Quantity.FIRE_OIL_MASS) > OIL_KG) {
+      return "Oil on the plates.";
+    }
+    return scene.plant.value(Quantity.BILGE_DEPTH) > WATER_M ? "Water over the plates." : NOTHING;
   }
 }

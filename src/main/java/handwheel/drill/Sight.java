@@ -3,6 +3,7 @@ package handwheel.drill;
 import handwheel.casualty.Casualty;
 import handwheel.casualty.Phase;
 import handwheel.casualty.PhaseAct;
+import handwheel.plant.Quantity;
 import handwheel.ship.Gauge;
 import handwheel.ship.Order;
 import handwheel.ship.Place;
@@ -143,7 +144,10 @@ public final class Sight {
     if (rate > BURNING_RATE) {
       return "The air burns.";
     }
-    return rate > WARM_RATE ? "Hot and wet." : "";
+    if (rate <= WARM_RATE) {
+      return "";
+    }
+    return scene.plant.value(Quantity.FIRE_BURNING) > 0 ? "Hot and smoky." : "Hot and wet.";
   }
 
   /**

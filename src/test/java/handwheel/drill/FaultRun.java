@@ -66,6 +66,10 @@ final class FaultRun {
     return of(Entry.PlantEvent.class).map(Entry.PlantEvent::what).toList();
   }
 
+  List<String> looks() {
+    return of(Entry.Looked.class).map(Entry.Looked::say).toList();
+  }
+
   List<String> refusals() {
     return of(Entry.Refused.class).filter(Entry.Refused::fault).map(Entry.Refused::why).toList();
   }

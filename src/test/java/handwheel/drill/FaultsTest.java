@@ -231,4 +231,15 @@ class FaultsTest {
     assertThat(run.truth(Quantity.DRUM_PRESSURE, 60))
         .isLessThan(run.truth(Quantity.DRUM_PRESSURE, 1));
   }
+
+  @Test
+  void oilAndWaterUnderfootAreSeen() {
+    List<String> look = List.of("50 messenger look gauge-board");
+    assertThat(FaultRun.play("{fault: oil-spill, id: f, flow: 0.1 kg/s}", 60, "", look).looks())
+        .containsExactly("Oil on the plates.");
+    assertThat(FaultRun.play("{fault: flooding, id: f, flow: 2 m3/s}", 60, "", look).looks())
+        .containsExactly("Water over the plates.");
+    assertThat(FaultRun.play("", 60, "", look).looks())
+        .containsExactly("Clear air, nothing out of place.");
+  }
 }
