@@ -68,7 +68,13 @@ final class PlantLog implements PlantEvents {
 
   @Override
   public void limitReached(Limit limit) {
-    log(words(limit) + " at its limit");
+    log(
+        switch (limit) {
+          case SUPERHEATER_DAMAGE -> "a superheater tube fails of heat";
+          case TUBE_DAMAGE -> "a generating tube fails of heat";
+          case UPPER_DOSE -> "the heat above would by now have put down whoever stayed";
+          case LOWER_DOSE -> "the heat below would by now have put down whoever stayed";
+        });
   }
 
   @Override
