@@ -16,8 +16,8 @@ import org.junit.jupiter.api.TestReporter;
 
 /**
  * Who slips less scores more. The five levels are own figures, set by slips before any score was
- * seen. The ranking asked for is that of the levels, by their mean scores; the correlation over
- * single runs is published beside it, not required, for one run says little of a level.
+ * seen. Held is the ranking of the levels by their mean scores; the correlation over single runs is
+ * published beside it and not held, for one run says little of a level.
  */
 class SkillTest {
   private static final int RUNS = Boolean.getBoolean("soak") ? 200 : 40;
