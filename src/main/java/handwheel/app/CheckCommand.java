@@ -57,7 +57,7 @@ final class CheckCommand implements Command {
     if (args.has("--json")) {
       console.result(json(all));
     } else {
-      all.forEach(f -> console.message(f.text()));
+      Told.of(all).forEach(console::message);
       console.result(args.rest().size() + " read, " + all.size() + " findings");
     }
     if (!isUnderstood) {

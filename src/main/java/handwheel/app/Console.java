@@ -29,7 +29,7 @@ record Console(PrintStream out, PrintStream err) {
 
   /** Prints findings; returns whether one of them stops the drill. */
   boolean stops(Collection<Finding> findings) {
-    findings.forEach(f -> message(f.text()));
+    Told.of(findings).forEach(this::message);
     return findings.stream().anyMatch(Finding::stopsTheDrill);
   }
 

@@ -153,14 +153,25 @@ final class Drills implements Scripts {
   }
 
   private static ShipFiles files(Path shipFolder) {
-    return name -> {
-      Path file = shipFolder.resolve(name);
+    return new ShipFolder(shipFolder);
+  }
+
+  /** The files of a ship, known to a person by where they lie. */
+  private record ShipFolder(Path folder) implements ShipFiles {
+    @Override
+    public Optional<byte[]> read(String name) {
+      Path file = folder.resolve(name);
       try {
         return Files.isRegularFile(file) ? Optional.of(Files.readAllBytes(file)) : Optional.empty();
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }
-    };
+    }
+
+    @Override
+    public String shown(String name) {
+      return folder.resolve(name).toString();
+    }
   }
 
   @Override
