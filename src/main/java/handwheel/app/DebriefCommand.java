@@ -9,6 +9,7 @@ import handwheel.debrief.Verification;
 import handwheel.logbook.Entry;
 import handwheel.logbook.RunRecord;
 import handwheel.proof.WitnessPlayer;
+import handwheel.proof.WitnessText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,15 +36,16 @@ final class DebriefCommand implements Command {
 
   @Override
   public String summary() {
-    return "RECORD [--own FILE] [--html FILE] [--json] [--at SECONDS]\n"
+    return "RECORD [--own FILE] [--html FILE] [--json] [--at SECONDS] [--witness]\n"
         + "      what happened, why, what each mistake cost, what to do next time; first asks for\n"
         + "      the trainee's own three lines, or takes them from a file of three lines;\n"
-        + "      --at 41 or --at 0:41: the 20 s around that time from the first cue again";
+        + "      --at 41 or --at 0:41: the 20 s around that time from the first cue again;\n"
+        + "      --witness: the orders of the run as a first draft of a script's witness";
   }
 
   @Override
   public int run(List<String> words, Console console) throws Usage, IOException {
-    Arguments args = Arguments.of(words, WITH_VALUE, List.of("--json"));
+    Arguments args = Arguments.of(words, WITH_VALUE, List.of("--json", "--witness"));
     Path path = Path.of(args.only("record"));
     if (!Files.isRegularFile(path)) {
       throw new Usage("there is no record `" + path + "`.");
@@ -59,7 +61,9 @@ final class DebriefCommand implements Command {
     }
     Scripts.Found found = found((Entry.Run) record.entries().get(0));
     Optional<Double> at = Instants.of(args);
-    if (at.isPresent()) {
+    if (args.has("--witness")) {
+      WitnessText.of(record.entries()).forEach(console::result);
+    } else if (at.isPresent()) {
       Moment.around(record.entries(), found, at.get()).forEach(console::result);
     } else {
       Read read = new Read(path, record.entries(), found, verification.troubles());

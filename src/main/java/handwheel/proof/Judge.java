@@ -1,19 +1,23 @@
 package handwheel.proof;
 
-import handwheel.casualty.Never;
+import handwheel.casualty.Casualty;
 import handwheel.casualty.Step;
 import handwheel.diagnostics.Finding;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 
 /** Compares what came of mutants with what had to come of them. */
 final class Judge {
-  private final Base base;
+  private static final int ALL_POINTS = 100;
+
+  private final Casualty casualty;
   private final List<Finding> findings = new ArrayList<>();
 
-  Judge(Base base) {
-    this.base = base;
+  Judge(Casualty casualty) {
+    this.casualty = casualty;
   }
 
   List<Finding> findings() {
@@ -33,7 +37,7 @@ final class Judge {
                 mutant.what() + " costs nothing on " + quoted(mutant.acts()),
                 "Make the step ask for what the order does."));
       }
-      if (mutant.expected() == Mutant.Expected.FREE && outcome.sheet().points() < 100) {
+      if (mutant.expected() == Mutant.Expected.FREE && outcome.sheet().points() < ALL_POINTS) {
         findings.add(
             ProofId.HARMLESS_CHARGED.at(
                 mutant.spot(),
@@ -45,7 +49,7 @@ final class Judge {
 
   /** Every point must be lost by some mistake. */
   void points(List<Mutant> mutants, List<Outcome> outcomes) {
-    for (Step step : base.casualty().response()) {
+    for (Step step : casualty.response()) {
       int most =
           IntStream.range(0, mutants.size())
               .filter(i -> mutants.get(i).acts().contains(step.id()))
@@ -67,35 +71,36 @@ final class Judge {
     }
   }
 
-  /** Of the orders that may break a rule one has to. */
-  void rules(List<Mutant> mutants, List<Outcome> outcomes) {
-    for (Never never : base.casualty().nevers()) {
-      boolean isBroken =
-          IntStream.range(0, mutants.size())
-              .filter(i -> mutants.get(i).acts().contains(never.id()))
-              .anyMatch(i -> outcomes.get(i).isCharged(never.id()));
-      if (!isBroken) {
-        findings.add(
-            ProofId.UNBROKEN_RULE.at(
-                never.grade().spot(),
-                "no order that was tried breaks `" + never.id() + "`",
-                "Look whether its `while` can hold when somebody could do it."));
-      }
-    }
+  /** Every rule has to be broken by something that was tried. */
+  void rules(Set<String> broken) {
+    casualty.nevers().stream()
+        .filter(never -> !broken.contains(never.id()))
+        .map(
+            never ->
+                ProofId.UNBROKEN_RULE.at(
+                    never.grade().spot(),
+                    "no order that was tried breaks `" + never.id() + "`",
+                    "Look whether its `while` can hold when somebody could do it."))
+        .forEach(findings::add);
   }
 
-  /** Lines of the witness that serve nothing. */
+  /** Lines of the witness that serve nothing in any run they are said in. */
   void needed(List<Mutant> mutants, List<Outcome> outcomes) {
+    TreeSet<String> needed = new TreeSet<>();
     for (int i = 0; i < mutants.size(); i++) {
-      boolean isDrop = mutants.get(i).what().startsWith("drop");
-      if (isDrop && outcomes.get(i).sheet().points() == 100) {
-        findings.add(
-            ProofId.ORDER_NOT_NEEDED.at(
-                mutants.get(i).spot(),
-                mutants.get(i).what() + ": the witness earns all points without it",
-                "Take the line out, or leave it for people who read the script."));
+      if (outcomes.get(i).sheet().points() < ALL_POINTS) {
+        needed.add(mutants.get(i).what());
       }
     }
+    mutants.stream()
+        .filter(m -> m.what().startsWith(Slips.DROP) && needed.add(m.what()))
+        .map(
+            m ->
+                ProofId.ORDER_NOT_NEEDED.at(
+                    m.spot(),
+                    m.what() + ": the witness earns all points without it",
+                    "Take the line out, or leave it for people who read the script."))
+        .forEach(findings::add);
   }
 
   /** No short list may pass. */

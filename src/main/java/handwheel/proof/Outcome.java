@@ -9,6 +9,7 @@ import handwheel.scoring.ScoreSheet;
 import handwheel.scoring.Scorer;
 import handwheel.ship.Ship;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What came of a trial.
@@ -16,19 +17,29 @@ import java.util.List;
  * @param trial what was tried
  * @param orders every order said, in order
  * @param cueTicks when each cue was given
+ * @param words every word drawn, such as {@code side=superheater}
  * @param sheet how it was scored
  */
 public record Outcome(
-    Trial trial, List<Entry.OrderSaid> orders, List<Long> cueTicks, ScoreSheet sheet) {
+    Trial trial,
+    List<Entry.OrderSaid> orders,
+    List<Long> cueTicks,
+    List<String> words,
+    ScoreSheet sheet) {
+  private static final long NANO = 1_000_000_000L;
+  private static final int ALL_POINTS = 100;
+
   /**
    * Copies the lists.
    *
    * @param trial what was tried
    * @param orders every order said, in order
    * @param cueTicks when each cue was given
+   * @param words every word drawn, such as {@code side=superheater}
    * @param sheet how it was scored
    */
   public Outcome {
+    words = List.copyOf(words);
     orders = List.copyOf(orders);
     cueTicks = List.copyOf(cueTicks);
   }
@@ -51,7 +62,23 @@ public record Outcome(
             .map(Entry.OrderSaid.class::cast)
             .toList(),
         entries.stream().filter(Entry.CueGiven.class::isInstance).map(Entry::t).toList(),
+        entries.stream().flatMap(e -> word(casualty, e)).toList(),
         Scorer.score(casualty, ship, entries));
+  }
+
+  private static Stream<String> word(Casualty casualty, Entry entry) {
+    return casualty.vary().stream()
+        .filter(v -> entry instanceof Entry.Drawn d && v.isOfWords() && v.name().equals(d.name()))
+        .map(v -> v.name() + "=" + v.words().get(indexOf((Entry.Drawn) entry)));
+  }
+
+  private static int indexOf(Entry.Drawn drawn) {
+    return (int) (drawn.nano() / NANO);
+  }
+
+  /** Returns whether the run earned all points and passed. */
+  boolean isRight() {
+    return sheet.points() == ALL_POINTS && sheet.isPass();
   }
 
   /** Returns whether anything at all was charged to a step or rule. */

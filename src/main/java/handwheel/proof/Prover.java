@@ -10,7 +10,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 
 /**
  * Proves a script by playing it: its witness earns all points with every seed; nobody passes by
@@ -20,7 +23,7 @@ import java.util.stream.LongStream;
 public final class Prover {
   private static final Effort FULL = new Effort(50, 100);
   private static final int IDLE_SEEDS = 5;
-  private static final int ALL_POINTS = 100;
+  private static final int MOST_UNCAUGHT = 10;
 
   /** Cues a person can follow: ten in ten minutes (informed by EEMUA 191, value from memory). */
   private static final int MOST_CUES = 10;
@@ -61,15 +64,15 @@ public final class Prover {
 
   private Verdict verdict() {
     List<Outcome> witness = trials.play(witness());
-    witness.stream().filter(o -> !isRight(o)).findFirst().ifPresent(this::lacking);
-    List<Outcome> idle = trials.play(idle());
+    witness.stream().filter(o -> !o.isRight()).findFirst().ifPresent(this::lacking);
+    List<Outcome> right = witness.stream().filter(Outcome::isRight).toList();
+    List<Base> bases = Bases.of(casualty, ship, right);
+    List<Outcome> idle = trials.play(idle(bases));
     idle.stream().filter(o -> o.sheet().isPass()).findFirst().ifPresent(this::idlePasses);
     cues(witness.get(0));
     cues(idle.get(0));
-    Optional<Outcome> right =
-        witness.stream().filter(o -> isRight(o) && !o.orders().isEmpty()).findFirst();
-    int mutants = right.map(r -> mutants(new Base(casualty, ship, r))).orElse(0);
-    int cheap = right.map(r -> cheap(new Base(casualty, ship, r))).orElse(0);
+    int mutants = bases.isEmpty() ? 0 : mutants(bases, right);
+    int cheap = bases.isEmpty() ? 0 : cheap(bases);
     findings.sort(Comparator.comparing(Finding::spot).thenComparing(Finding::id));
     return new Verdict(findings.stream().distinct().toList(), effort.seeds(), mutants, cheap);
   }
@@ -80,14 +83,13 @@ public final class Prover {
         .toList();
   }
 
-  private static List<Trial> idle() {
-    return LongStream.rangeClosed(1, IDLE_SEEDS)
+  /** Nothing is ordered, with a few seeds and in every case that was drawn. */
+  private static List<Trial> idle(List<Base> bases) {
+    return LongStream.concat(
+            LongStream.rangeClosed(1, IDLE_SEEDS),
+            bases.stream().mapToLong(Base::seed).filter(seed -> seed > IDLE_SEEDS))
         .mapToObj(seed -> new Trial("nothing", seed, () -> new ListPlayer(List.of())))
         .toList();
-  }
-
-  private static boolean isRight(Outcome outcome) {
-    return outcome.sheet().points() == ALL_POINTS && outcome.sheet().isPass();
   }
 
   private void lacking(Outcome outcome) {
@@ -131,23 +133,40 @@ public final class Prover {
     return casualty.witness().get(0).spot();
   }
 
-  private int mutants(Base base) {
-    List<Mutant> each = new ArrayList<>(Slips.of(base));
-    each.addAll(Wrongs.of(base));
-    List<Mutant> harms = Harms.of(base);
+  private int mutants(List<Base> bases, List<Outcome> right) {
+    List<Mutant> each = each(bases);
+    right.stream()
+        .flatMap(o -> Uncaught.of(new Base(casualty, ship, o)).stream())
+        .limit(MOST_UNCAUGHT)
+        .forEach(each::add);
     List<Outcome> outcomes = play(each);
-    Judge judge = new Judge(base);
+    Judge judge = new Judge(casualty);
     judge.each(each, outcomes);
     judge.points(each, outcomes);
     judge.needed(each, outcomes);
-    judge.rules(harms, play(harms));
+    Rules rules = new Rules(casualty, bases);
+    int harms = rules.tryAll(this::play);
+    judge.rules(rules.broken());
     findings.addAll(judge.findings());
-    return each.size() + harms.size();
+    return each.size() + harms;
   }
 
-  private int cheap(Base base) {
-    List<Mutant> tries = CheapTries.of(base, effort.cheapTries());
-    Judge judge = new Judge(base);
+  /** The first run's mutants; of the others what they add, and every order left out. */
+  private static List<Mutant> each(List<Base> bases) {
+    TreeSet<String> tried = new TreeSet<>();
+    return bases.stream()
+        .flatMap(b -> Stream.concat(Slips.of(b).stream(), Wrongs.of(b).stream()))
+        .filter(m -> tried.add(m.what()) || m.what().startsWith(Slips.DROP))
+        .collect(Collectors.toCollection(ArrayList::new));
+  }
+
+  private int cheap(List<Base> bases) {
+    List<Mutant> tries = new ArrayList<>();
+    for (int i = 0; i < bases.size(); i++) {
+      int upTo = effort.cheapTries() * (i + 1) / bases.size();
+      tries.addAll(CheapTries.of(bases.get(i), upTo - tries.size()));
+    }
+    Judge judge = new Judge(casualty);
     judge.cheap(tries, play(tries));
     findings.addAll(judge.findings());
     return tries.size();

@@ -9,6 +9,9 @@ import java.util.stream.Stream;
 
 /** Slips of time and order: an order left out, late, early, swapped, said twice. */
 final class Slips {
+  /** How the name of a mutant begins that leaves an order out. */
+  static final String DROP = "drop";
+
   private static final List<Integer> DELAYS_S = List.of(10, 30, 120);
   private static final long AGAIN_TICKS = 30L * Engine.TICKS_PER_S;
 
@@ -36,7 +39,7 @@ final class Slips {
   private void dropped(int at) {
     Mutant.Expected expected =
         base.served(at).isEmpty() ? Mutant.Expected.ANY : Mutant.Expected.CHARGED;
-    add("drop", at, expected, (i, say) -> i == at ? List.of() : said(say));
+    add(DROP, at, expected, (i, say) -> i == at ? List.of() : said(say));
   }
 
   private void delayed(int at) {

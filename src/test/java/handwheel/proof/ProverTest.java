@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -115,6 +116,39 @@ final class ProverTest {
     check("cheap", verdict(SOUND, passing(t -> t.name().contains("without step"))).findings());
   }
 
+  /** With seed 4 a man of the steam leak repeats another order; the witness catches him. */
+  @Test
+  void aWrongRepeatBackLetPassIsCharged() {
+    Casualty leak = read(text(Path.of("drills/steam-leak.yaml")));
+    Outcome caught =
+        Outcome.of(leak, SHIP, new Trial("right", 4, () -> new WitnessPlayer(leak, SHIP)));
+    List<Mutant> letPass = Uncaught.of(new Base(leak, SHIP, caught));
+
+    assertThat(caught.isRight()).isTrue();
+    assertThat(letPass).hasSize(1);
+    Outcome outcome = Outcome.of(leak, SHIP, letPass.get(0).trial());
+    assertThat(letPass.get(0).acts()).anyMatch(outcome::isCharged);
+  }
+
+  /** One run a word, so that a step of either case is seen to be lost. */
+  @Test
+  void everyDrawnWordIsTried() {
+    Casualty drawn = read(text(Path.of("docs/scripts/examples/drawn-words.yaml")));
+    List<Outcome> runs =
+        LongStream.rangeClosed(1, 20)
+            .mapToObj(s -> new Trial("right", s, () -> new WitnessPlayer(drawn, SHIP)))
+            .map(t -> Outcome.of(drawn, SHIP, t))
+            .filter(Outcome::isRight)
+            .toList();
+    List<Base> bases = Bases.of(drawn, SHIP, runs);
+
+    assertThat(bases).hasSizeBetween(2, 4);
+    assertThat(bases.stream().flatMap(b -> b.run().words().stream()).distinct())
+        .containsExactlyInAnyOrderElementsOf(
+            runs.stream().flatMap(o -> o.words().stream()).distinct().toList())
+        .hasSizeGreaterThan(1);
+  }
+
   @Test
   void aProofHoldsForItsScriptShipAndEngine() {
     Casualty casualty = read(SOUND);
@@ -139,7 +173,7 @@ final class ProverTest {
           .map(
               o ->
                   which.test(o.trial())
-                      ? new Outcome(o.trial(), o.orders(), o.cueTicks(), right.sheet())
+                      ? new Outcome(o.trial(), o.orders(), o.cueTicks(), o.words(), right.sheet())
                       : o)
           .toList();
     };
