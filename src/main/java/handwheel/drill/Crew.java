@@ -15,6 +15,7 @@ import java.util.Optional;
 final class Crew {
   private final Scene scene;
   private final List<Person> people = new ArrayList<>();
+  private final Person supervisor;
   private final Holding holding;
   private final Doing doing;
   private final Reports reports;
@@ -28,6 +29,7 @@ final class Crew {
       Place at = scene.ship.place(w.at()).orElseThrow();
       people.add(new Person(w, at, paces.of(w.id()), paces.hearing(w.id())));
     }
+    supervisor = person(Ship.SUPERVISOR);
     holding = new HandLaws(scene, people, state);
     doing = new Doing(scene, holding);
     reports = new Reports(scene);
@@ -43,7 +45,12 @@ final class Crew {
   }
 
   Optional<Person> find(String id) {
-    return people.stream().filter(p -> p.id().equals(id)).findFirst();
+    for (Person p : people) {
+      if (p.id().equals(id)) {
+        return Optional.of(p);
+      }
+    }
+    return Optional.empty();
   }
 
   /** Who inside would be soonest at a control of what was ordered; empty if nobody gets there. */
@@ -64,7 +71,7 @@ final class Crew {
   }
 
   Person supervisor() {
-    return person(Ship.SUPERVISOR);
+    return supervisor;
   }
 
   boolean isCounted() {

@@ -12,7 +12,7 @@ final class Muster {
   private static final long PATIENCE_TICKS = Engine.ticks(30);
 
   private final Scene scene;
-  private final List<Person> people;
+  private final List<Person> watch;
   private String place = "";
   private int n;
   private long calledTick;
@@ -21,7 +21,7 @@ final class Muster {
 
   Muster(Scene scene, List<Person> people) {
     this.scene = scene;
-    this.people = people;
+    this.watch = people.stream().filter(p -> p.belongsInside).toList();
   }
 
   boolean call(String atPlace, int order) {
@@ -43,7 +43,7 @@ final class Muster {
     }
     if (countedTick < 0) {
       if (isReady()) {
-        countedTick = scene.now + (long) Engine.TICKS_PER_S * watch().size();
+        countedTick = scene.now + (long) Engine.TICKS_PER_S * watch.size();
       }
     } else if (scene.now >= countedTick) {
       count();
@@ -51,9 +51,9 @@ final class Muster {
   }
 
   private boolean isReady() {
-    boolean isSomebodyThere = watch().stream().anyMatch(p -> p.legs.at().id().equals(place));
+    boolean isSomebodyThere = watch.stream().anyMatch(p -> p.legs.at().id().equals(place));
     boolean isSomebodyComing =
-        watch().stream().anyMatch(p -> !p.isDown() && (p.isInside() || isComing(p)));
+        watch.stream().anyMatch(p -> !p.isDown() && (p.isInside() || isComing(p)));
     return isSomebodyThere && (!isSomebodyComing || scene.now - calledTick >= PATIENCE_TICKS);
   }
 
@@ -62,15 +62,11 @@ final class Muster {
   }
 
   private void count() {
-    List<String> missing = watch().stream().filter(Person::isInside).map(Person::id).toList();
-    int of = watch().size();
+    List<String> missing = watch.stream().filter(Person::isInside).map(Person::id).toList();
+    int of = watch.size();
     isWhole = missing.isEmpty();
     scene.log(new Entry.Counted(scene.now, n, of - missing.size(), of, String.join(" ", missing)));
     place = "";
-  }
-
-  private List<Person> watch() {
-    return people.stream().filter(p -> p.belongsInside).toList();
   }
 
   void walk(StateWalker walker) {

@@ -81,6 +81,13 @@ public record Outcome(
     return sheet.points() == ALL_POINTS && sheet.isPass();
   }
 
+  /** Returns the time from the first cue to the last order, ticks; 0 without either. */
+  long actingTicks() {
+    return cueTicks.isEmpty() || orders.isEmpty()
+        ? 0
+        : Math.max(0, orders.get(orders.size() - 1).t() - cueTicks.get(0));
+  }
+
   /** Returns whether anything at all was charged to a step or rule. */
   boolean isCharged(String stepOrRule) {
     return sheet.charges().stream().anyMatch(c -> c.step().equals(stepOrRule));

@@ -4,6 +4,7 @@ import handwheel.casualty.Casualty;
 import handwheel.drill.Engine;
 import handwheel.ship.Ship;
 import java.util.List;
+import java.util.OptionalInt;
 
 /**
  * The proof of a script as a file beside it: which script, ship and engine it holds for, and what
@@ -13,6 +14,7 @@ public final class ProofText {
   /** How the name of a proof's file ends. */
   public static final String END = ".proof";
 
+  private static final String PAR = "par: ";
   private static final String HEAD = "handwheel proof 1";
 
   private ProofText() {}
@@ -33,7 +35,23 @@ public final class ProofText {
         + verdict.mutants()
         + "\ncheap tries: "
         + verdict.cheapTries()
-        + ", none passed\n";
+        + ", none passed\n"
+        + PAR
+        + verdict.parTicks() / Engine.TICKS_PER_S
+        + " s\n";
+  }
+
+  /**
+   * Returns the par time a proof tells: the witness's, from the first cue to his last order.
+   *
+   * @param text of the proof's file
+   * @return whole seconds; empty if the text tells none
+   */
+  public static OptionalInt parS(String text) {
+    return text.lines()
+        .filter(l -> l.matches(PAR + "[0-9]{1,6} s"))
+        .mapToInt(l -> Integer.parseInt(l.substring(PAR.length(), l.length() - 2)))
+        .findFirst();
   }
 
   private static String binding(Casualty casualty, Ship ship) {

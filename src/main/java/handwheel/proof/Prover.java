@@ -74,7 +74,13 @@ public final class Prover {
     int mutants = bases.isEmpty() ? 0 : mutants(bases, right);
     int cheap = bases.isEmpty() ? 0 : cheap(bases);
     findings.sort(Comparator.comparing(Finding::spot).thenComparing(Finding::id));
-    return new Verdict(findings.stream().distinct().toList(), effort.seeds(), mutants, cheap);
+    List<Finding> told = findings.stream().distinct().toList();
+    return new Verdict(told, effort.seeds(), mutants, cheap, par(witness));
+  }
+
+  private static long par(List<Outcome> witness) {
+    long[] ticks = witness.stream().mapToLong(Outcome::actingTicks).sorted().toArray();
+    return ticks[ticks.length / 2];
   }
 
   private List<Trial> witness() {

@@ -10,8 +10,10 @@ import java.util.List;
  * @param seeds seeds the witness was played with
  * @param mutants mistakes and harmless changes that were tried
  * @param cheapTries short lists of orders that were tried
+ * @param parTicks median time of the witness from the first cue to his last order, ticks
  */
-public record Verdict(List<Finding> findings, int seeds, int mutants, int cheapTries) {
+public record Verdict(
+    List<Finding> findings, int seeds, int mutants, int cheapTries, long parTicks) {
   /**
    * Copies the list.
    *
@@ -19,6 +21,7 @@ public record Verdict(List<Finding> findings, int seeds, int mutants, int cheapT
    * @param seeds seeds the witness was played with
    * @param mutants mistakes and harmless changes that were tried
    * @param cheapTries short lists of orders that were tried
+   * @param parTicks median time of the witness from the first cue to his last order, ticks
    */
   public Verdict {
     findings = List.copyOf(findings);

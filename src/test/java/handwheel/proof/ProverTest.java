@@ -152,10 +152,12 @@ final class ProverTest {
   @Test
   void aProofHoldsForItsScriptShipAndEngine() {
     Casualty casualty = read(SOUND);
-    Verdict verdict = new Verdict(List.of(), 50, 1, 1);
+    Verdict verdict = new Verdict(List.of(), 50, 1, 1, 61 * 20);
     String proof = ProofText.of(casualty, SHIP, verdict);
 
     assertThat(ProofText.outdated(proof, casualty, SHIP)).isEmpty();
+    assertThat(ProofText.parS(proof)).hasValue(61);
+    assertThat(ProofText.parS("par: soon\n")).isEmpty();
     assertThat(ProofText.outdated(proof, read(SOUND + "# changed\n"), SHIP))
         .containsExactly("script");
     assertThat(ProofText.outdated(proof.replace("engine: ", "engine: 9"), casualty, SHIP))
