@@ -28,16 +28,21 @@ final class CheckCommand implements Command {
 
   @Override
   public String summary() {
-    return "SCRIPT... [--quick] [--json]\n"
+    return "SCRIPT... [--quick] [--json] [--against]\n"
         + "      says all that is wrong with scripts; without --quick plays them too and writes\n"
-        + "      the proof without which there is no scored run";
+        + "      the proof without which there is no scored run;\n"
+        + "      --against: says the right orders of each script in every other, and whether a\n"
+        + "      critical act fails";
   }
 
   @Override
   public int run(List<String> words, Console console) throws Usage, IOException {
-    Arguments args = Arguments.of(words, List.of(), List.of("--quick", "--json"));
+    Arguments args = Arguments.of(words, List.of(), List.of("--quick", "--json", "--against"));
     if (args.rest().isEmpty()) {
       throw new Usage("at least one script is needed.");
+    }
+    if (args.has("--against")) {
+      return against(args.rest(), console);
     }
     List<Finding> all = new ArrayList<>();
     List<Finding> played = new ArrayList<>();
@@ -64,6 +69,19 @@ final class CheckCommand implements Command {
       return Exit.NOT_UNDERSTOOD;
     }
     return all.stream().anyMatch(Finding::stopsTheDrill) ? Exit.NO : Exit.YES;
+  }
+
+  private int against(List<String> names, Console console) throws Usage, IOException {
+    List<Scripts.Found> found = new ArrayList<>();
+    for (String name : names) {
+      Drills.Loaded loaded = drills.load(drills.file(name));
+      if (console.stops(loaded.findings())) {
+        return Exit.NOT_UNDERSTOOD;
+      }
+      loaded.found().filter(f -> !f.casualty().witness().isEmpty()).ifPresent(found::add);
+    }
+    CrossTable.of(found).text().forEach(console::result);
+    return Exit.YES;
   }
 
   private static List<Finding> proved(Path file, Scripts.Found found, Console console)
