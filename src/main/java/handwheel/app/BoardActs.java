@@ -96,7 +96,7 @@ final class BoardActs {
     }
     Scripts.Found found = script(row);
     List<Entry> entries = played(row);
-    if (row.run().mode().equals("scored")) {
+    if (row.run().isScored()) {
       seat.write("shown", row.root());
     }
     ScoreText.lines(found.casualty(), found.ship(), entries, room.sheet(row).orElseThrow())

@@ -218,9 +218,7 @@ final class BoardRoom implements AutoCloseable {
 
   /** Returns the script of a run, if it is here and the same. */
   Optional<Scripts.Found> script(RunRow row) {
-    return scripts
-        .find(row.run().ship(), row.run().script())
-        .filter(f -> f.casualty().sha256().equals(row.run().scriptSha()));
+    return scripts.find(row.run()).filter(f -> f.casualty().sha256().equals(row.run().scriptSha()));
   }
 
   Optional<ScoreSheet> sheet(RunRow row) {

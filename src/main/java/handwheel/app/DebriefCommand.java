@@ -73,7 +73,7 @@ final class DebriefCommand implements Command {
   }
 
   private Scripts.Found found(Entry.Run run) throws Usage {
-    Optional<Scripts.Found> found = drills.find(run.ship(), run.script());
+    Optional<Scripts.Found> found = drills.find(run);
     if (found.isEmpty()) {
       throw new Usage("script `" + run.script() + "` of ship `" + run.ship() + "` is not here.");
     }

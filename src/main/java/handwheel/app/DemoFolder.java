@@ -24,6 +24,7 @@ final class DemoFolder {
   private static final int USUAL_RUNS = 300;
   private static final int RUNS_MAX = 10_000;
   private static final int CANDIDATES = 40;
+  private static final String USUAL = "steam-leak";
   private static final String LABEL = "synthetic run for demonstration, nobody drilled";
   private static final String KEYS = "demo-keys";
   private static final String LEADER = "Demo leader";
@@ -81,6 +82,7 @@ final class DemoFolder {
     }
   }
 
+  /** One drill, so that its runs are enough to be counted; any if that one is not here. */
   private List<Scripts.Found> found() throws Usage, IOException {
     java.util.ArrayList<Scripts.Found> all = new java.util.ArrayList<>();
     for (String name : drills.scripts()) {
@@ -89,7 +91,8 @@ final class DemoFolder {
     if (all.isEmpty()) {
       throw new Usage("there is no drill to run.");
     }
-    return all;
+    List<Scripts.Found> one = all.stream().filter(f -> f.casualty().id().equals(USUAL)).toList();
+    return one.isEmpty() ? all : one;
   }
 
   private void run(Path folder, Scripts.Found found, KeyFile key, Slot slot) throws IOException {

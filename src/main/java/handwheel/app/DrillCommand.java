@@ -9,6 +9,7 @@ import handwheel.terminal.Letters;
 import handwheel.terminal.Shutdown;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.security.SecureRandom;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
@@ -27,7 +28,7 @@ final class DrillCommand implements Command {
           "--key",
           "--pace",
           "--records");
-  private static final List<String> ALONE = List.of("--lines", "--ascii");
+  private static final List<String> ALONE = List.of("--lines", "--ascii", "--sealed");
   private static final long SEEDS = 1_000_000;
 
   private final Drills drills;
@@ -43,9 +44,10 @@ final class DrillCommand implements Command {
 
   @Override
   public String summary() {
-    return "SCRIPT [--lines] [--ascii] [--mode learn|practice|scored] [--seed N]\n"
+    return "SCRIPT|--sealed [--lines] [--ascii] [--mode learn|practice|scored] [--seed N]\n"
         + "      [--trainee NAME] [--keyed NAME] [--attests NAME] [--coached TEXT] [--key NAME]\n"
         + "      [--pace X] [--records DIR]\n"
+        + "      --sealed draws the script from what is released; nobody is told what it is\n"
         + "      runs a drill; --lines for a screen reader or a small window\n"
         + "      in a pipe each line is an order, said when it comes, or `12 everyone leave`:\n"
         + "      said at second 12; time runs at the pace until the lines are at their end,\n"
@@ -55,15 +57,15 @@ final class DrillCommand implements Command {
   @Override
   public int run(List<String> words, Console console) throws Usage, IOException {
     Arguments args = Arguments.of(words, WITH_VALUE, ALONE);
-    Path file = drills.file(args.only("script"));
+    Path file = drills.file(args.has("--sealed") ? drawn(args) : args.only("script"));
     Drills.Loaded loaded = drills.load(file);
     if (console.stops(loaded.findings()) || loaded.found().isEmpty()) {
       return Exit.NOT_UNDERSTOOD;
     }
-    Scripts.Found found = loaded.found().get();
     long seed = args.number("--seed", Math.floorMod(Instant.now().toEpochMilli(), SEEDS));
-    Mode mode = Modes.of(args, Mode.PRACTICE);
-    Optional<String> lack = mode == Mode.SCORED ? Proofs.lack(file, found) : Optional.empty();
+    Mode mode = args.has("--sealed") ? Mode.SEALED : Modes.of(args, Mode.PRACTICE);
+    Scripts.Found found = loaded.found().get().played(seed, mode);
+    Optional<String> lack = mode.isScored() ? Proofs.lack(file, found) : Optional.empty();
     if (lack.isPresent()) {
       console.message("No scored run: " + lack.get());
       return Exit.NO;
@@ -80,6 +82,15 @@ final class DrillCommand implements Command {
       DrillFace face = DrillFace.choose(script, args.has("--lines"));
       return left(face.run(conditions, console), record, console);
     }
+  }
+
+  private String drawn(Arguments args) throws Usage, IOException {
+    if (!args.rest().isEmpty() || args.value("--mode").isPresent()) {
+      throw new Usage("`--sealed` draws the script and is scored: name no script and no mode.");
+    }
+    return SealedDraw.of(drills, new SecureRandom())
+        .next()
+        .orElseThrow(() -> new Usage("no script is released; `list` shows what each lacks."));
   }
 
   private static boolean isAscii(boolean isWanted) {

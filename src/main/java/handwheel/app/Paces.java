@@ -17,7 +17,7 @@ final class Paces {
     if (isZero && isAttended) {
       throw new Usage("`--pace 0` is for orders from a pipe; you could not keep up with it.");
     }
-    if (mode == Mode.SCORED && pace != 1 && isAttended) {
+    if (mode.isScored() && pace != 1 && isAttended) {
       throw new Usage("`--pace`: a scored drill runs at the pace of the real thing, 1.");
     }
     return pace;

@@ -60,9 +60,9 @@ final class RehearseCommand implements Command {
     if (console.stops(loaded.findings()) || loaded.found().isEmpty()) {
       return Exit.NOT_UNDERSTOOD;
     }
-    Scripts.Found found = loaded.found().get();
     long seed = args.number("--seed", 1);
     Mode mode = Modes.of(args, Mode.PRACTICE);
+    Scripts.Found found = loaded.found().get().played(seed, mode);
     Rehearsal.Setup setup = new Rehearsal.Setup(found.ship(), found.casualty(), seed, mode);
     Player player = player(args, found);
     Optional<Records> records = records(args, setup);

@@ -51,7 +51,7 @@ public final class DrillFigures {
     Map<String, Integer> attempts = new TreeMap<>();
     for (RunRow r : rows) {
       int attempt = attempts.merge(r.about().trainee(), 1, Integer::sum);
-      if (r.standing().equals("finished") && r.run().mode().equals("scored")) {
+      if (r.standing().equals("finished") && r.run().isScored()) {
         String which = attempt == 1 ? "first attempts" : "repeat attempts";
         groups.computeIfAbsent(which + ", " + version(r), k -> new ArrayList<>()).add(r);
       }

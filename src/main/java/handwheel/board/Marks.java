@@ -42,7 +42,7 @@ public final class Marks {
    * @return true for what was not scored, and for a run he has marked
    */
   public static boolean mayShow(List<Minute> minutes, RunRow run, String who) {
-    return !run.run().mode().equals("scored")
+    return !run.run().isScored()
         || of(minutes, run.root()).stream().anyMatch(m -> m.by().equals(who));
   }
 

@@ -87,7 +87,7 @@ public record RunRow(
     if (!standing.equals("finished")) {
       return standing;
     }
-    if (!run.mode().equals("scored")) {
+    if (!run.isScored()) {
       return run.mode();
     }
     if (about.attests().isEmpty() || about.attests().equals(about.trainee())) {

@@ -25,6 +25,7 @@ import java.util.Optional;
  * @param passPoints points needed to pass
  * @param witness a player that does it right
  * @param questions to be asked after the drill
+ * @param otherReports ids of reports that may be passed and are not graded
  */
 public record Casualty(
     String id,
@@ -44,7 +45,8 @@ public record Casualty(
     List<OutcomeRule> outcomes,
     int passPoints,
     List<WitnessLine> witness,
-    List<Question> questions) {
+    List<Question> questions,
+    List<String> otherReports) {
   /**
    * Copies the lists.
    *
@@ -66,6 +68,7 @@ public record Casualty(
    * @param passPoints points needed to pass
    * @param witness a player that does it right
    * @param questions to be asked after the drill
+   * @param otherReports ids of reports that may be passed and are not graded
    */
   public Casualty {
     cautions = List.copyOf(cautions);
@@ -76,6 +79,7 @@ public record Casualty(
     outcomes = List.copyOf(outcomes);
     witness = List.copyOf(witness);
     questions = List.copyOf(questions);
+    otherReports = List.copyOf(otherReports);
   }
 
   /**
@@ -135,6 +139,7 @@ public record Casualty(
         outcomes,
         passPoints,
         witness,
+        List.of(),
         List.of());
   }
 
@@ -177,6 +182,7 @@ public record Casualty(
             .ifPresent(w -> ids.add(((When.ReportPassed) w).message()));
       }
     }
+    ids.addAll(otherReports);
     return List.copyOf(ids);
   }
 }

@@ -1,6 +1,7 @@
 package handwheel.casualty;
 
 import handwheel.diagnostics.SourceSpot;
+import handwheel.ship.SteamingWatch;
 import java.util.List;
 
 /**
@@ -37,5 +38,22 @@ public record Caution(
    */
   public Caution {
     before = List.copyOf(before);
+  }
+
+  /**
+   * Makes a caution that belongs to no step.
+   *
+   * @param hazard what the ship warns of
+   * @return the caution
+   */
+  public static Caution of(SteamingWatch.Hazard hazard) {
+    return new Caution(
+        hazard.id(),
+        hazard.signal(),
+        hazard.hazard(),
+        hazard.consequence(),
+        hazard.avoid(),
+        List.of(),
+        SourceSpot.wholeFile(""));
   }
 }

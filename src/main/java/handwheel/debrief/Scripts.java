@@ -1,6 +1,9 @@
 package handwheel.debrief;
 
 import handwheel.casualty.Casualty;
+import handwheel.drill.Mode;
+import handwheel.drill.SealedWatch;
+import handwheel.logbook.Entry;
 import handwheel.ship.Ship;
 import java.util.Optional;
 
@@ -13,7 +16,18 @@ public interface Scripts {
    * @param ship the ship
    * @param casualty the script
    */
-  record Found(Ship ship, Casualty casualty) {}
+  record Found(Ship ship, Casualty casualty) {
+    /**
+     * Returns what a run of a mode plays.
+     *
+     * @param seed seed of the run
+     * @param mode how it is run
+     * @return the same, inside an ordinary watch if the mode is sealed
+     */
+    public Found played(long seed, Mode mode) {
+      return new Found(ship, SealedWatch.played(casualty, ship, seed, mode));
+    }
+  }
 
   /**
    * Finds a script.
@@ -23,4 +37,15 @@ public interface Scripts {
    * @return both, or empty
    */
   Optional<Found> find(String shipId, String scriptId);
+
+  /**
+   * Finds what a run was made from; a sealed run is its script inside an ordinary watch.
+   *
+   * @param run the head of its record
+   * @return ship and script, or empty
+   */
+  default Optional<Found> find(Entry.Run run) {
+    Mode mode = Mode.ofWord(run.mode()).orElse(Mode.PRACTICE);
+    return find(run.ship(), run.script()).map(f -> f.played(run.seed(), mode));
+  }
 }

@@ -72,7 +72,7 @@ public record Verification(List<Trouble> found) {
     if (!run.engine().equals(Engine.VERSION)) {
       return new Verification(List.of(otherEngine(run)));
     }
-    Optional<Scripts.Found> found = scripts.find(run.ship(), run.script());
+    Optional<Scripts.Found> found = scripts.find(run);
     List<Trouble> troubles = new ArrayList<>(sources(run, found));
     if (troubles.isEmpty()) {
       simulate(record, run, found.orElseThrow()).ifPresent(troubles::add);

@@ -11,7 +11,18 @@ public enum Mode {
   /** Hints on request, freeze allowed. */
   PRACTICE,
   /** Nothing but a drill stop. */
-  SCORED;
+  SCORED,
+  /** As scored, inside an ordinary watch, and nobody is told what will happen, if anything. */
+  SEALED;
+
+  /**
+   * Returns whether the run counts before a board.
+   *
+   * @return true where nothing is offered
+   */
+  public boolean isScored() {
+    return this == SCORED || this == SEALED;
+  }
 
   /**
    * Returns the word of a command line and a record.

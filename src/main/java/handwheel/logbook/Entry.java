@@ -64,6 +64,15 @@ public sealed interface Entry {
     public String kind() {
       return "run";
     }
+
+    /**
+     * Returns whether the run counts before a board.
+     *
+     * @return true of a scored run, sealed or not
+     */
+    public boolean isScored() {
+      return mode.equals("scored") || mode.equals("sealed");
+    }
   }
 
   /**

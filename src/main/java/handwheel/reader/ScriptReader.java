@@ -144,7 +144,8 @@ public final class ScriptReader {
         map.list("outcome", Limits.SCRIPT_ITEMS, NeverReader::outcome),
         map.get("pass", ScriptReader::points).orElse(ALL_POINTS),
         map.list("witness", Limits.SCRIPT_ITEMS, new WitnessReader(scope)::read),
-        map.list("questions", Limits.SCRIPT_ITEMS, QuestionReader::read));
+        map.list("questions", Limits.SCRIPT_ITEMS, QuestionReader::read),
+        List.of());
   }
 
   private Optional<String> ship(YamlNode node, Findings sink) {

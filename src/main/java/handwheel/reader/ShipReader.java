@@ -4,6 +4,7 @@ import handwheel.plant.PlantNumbers;
 import handwheel.plant.StateNames;
 import handwheel.ship.Ship;
 import handwheel.ship.StandingAct;
+import handwheel.ship.SteamingWatch;
 import java.util.List;
 import java.util.Optional;
 
@@ -29,7 +30,9 @@ public final class ShipReader {
           Key.must("watch", Form.LIST, "the people in roster order").with(WatchReader.SHAPE),
           Key.may("standing", Form.LIST, "what drilled people do unordered")
               .with(WatchReader.STANDING),
-          Key.must("conditions", Form.LIST, "the initial conditions").with(ConditionFile.ENTRY));
+          Key.must("conditions", Form.LIST, "the initial conditions").with(ConditionFile.ENTRY),
+          Key.may("steaming", Form.MAPPING, "what an ordinary watch is like")
+              .with(SteamingReader.SHAPE));
 
   private final Folder folder;
   private final StateNames states;
@@ -84,10 +87,12 @@ public final class ShipReader {
       new ShipChecks(map, names).check(ship);
     }
     StandingReader standing = new StandingReader(ship, names, findings.lost() == 0);
-    return complete(ship, map.list("standing", Limits.SHIP_ITEMS, standing::read));
+    List<StandingAct> acts = map.list("standing", Limits.SHIP_ITEMS, standing::read);
+    return complete(
+        ship, acts, map.get("steaming", SteamingReader::read).orElse(SteamingWatch.NONE));
   }
 
-  private Ship complete(Ship ship, List<StandingAct> standing) {
+  private Ship complete(Ship ship, List<StandingAct> standing, SteamingWatch steaming) {
     return new Ship(
         ship.id(),
         ship.name(),
@@ -99,7 +104,8 @@ public final class ShipReader {
         ship.gauges(),
         ship.watch(),
         standing,
-        ship.conditions());
+        ship.conditions(),
+        steaming);
   }
 
   private Optional<PlantNumbers> numbers(MapNode plant) {

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param watch the watch in roster order; the supervisor first
  * @param standing what drilled men do unordered
  * @param conditions named initial conditions
+ * @param steaming what an ordinary watch is like
  */
 public record Ship(
     String id,
@@ -30,7 +31,8 @@ public record Ship(
     List<Gauge> gauges,
     List<Watchstander> watch,
     List<StandingAct> standing,
-    List<Condition> conditions) {
+    List<Condition> conditions,
+    SteamingWatch steaming) {
   /** Station id of the trainee. */
   public static final String SUPERVISOR = "supervisor";
 
@@ -48,6 +50,7 @@ public record Ship(
    * @param watch the watch in roster order; the supervisor first
    * @param standing what drilled men do unordered
    * @param conditions named initial conditions
+   * @param steaming what an ordinary watch is like
    */
   public Ship {
     places = List.copyOf(places);
@@ -57,6 +60,48 @@ public record Ship(
     watch = List.copyOf(watch);
     standing = List.copyOf(standing);
     conditions = List.copyOf(conditions);
+  }
+
+  /**
+   * Makes a ship that says nothing of an ordinary watch.
+   *
+   * @param id lower-kebab id
+   * @param name her name
+   * @param sha256 hash over the files she was read from, lower-case hex
+   * @param numbers sizes of her plant
+   * @param places every place, in the file's order
+   * @param ways the ways between them
+   * @param fittings every fitting
+   * @param gauges every gauge
+   * @param watch the watch in roster order; the supervisor first
+   * @param standing what drilled men do unordered
+   * @param conditions named initial conditions
+   */
+  public Ship(
+      String id,
+      String name,
+      String sha256,
+      PlantNumbers numbers,
+      List<Place> places,
+      List<Way> ways,
+      List<Fitting> fittings,
+      List<Gauge> gauges,
+      List<Watchstander> watch,
+      List<StandingAct> standing,
+      List<Condition> conditions) {
+    this(
+        id,
+        name,
+        sha256,
+        numbers,
+        places,
+        ways,
+        fittings,
+        gauges,
+        watch,
+        standing,
+        conditions,
+        SteamingWatch.NONE);
   }
 
   /**
