@@ -19,6 +19,7 @@ final class Instruments {
   private static final double TICK_S = 1.0 / Engine.TICKS_PER_S;
 
   private final List<Gauge> gauges;
+  private final List<String> names;
   private final double[] shown;
   private final double[] gain;
 
@@ -33,6 +34,7 @@ final class Instruments {
 
   Instruments(List<Gauge> gauges) {
     this.gauges = gauges;
+    this.names = gauges.stream().map(g -> "gauge." + g.id()).toList();
     this.shown = new double[gauges.size()];
     this.gain = new double[gauges.size()];
     this.told = new double[gauges.size()];
@@ -153,9 +155,9 @@ final class Instruments {
 
   void walk(StateWalker walker) {
     for (int i = 0; i < shown.length; i++) {
-      walker.visit("gauge." + gauges.get(i).id(), shown[i]);
+      walker.visit(names.get(i), shown[i]);
       if (bends[i] != null) {
-        walker.visit("gauge." + gauges.get(i).id() + ".shows", shown(i));
+        walker.visit(names.get(i) + ".shows", shown(i));
       }
     }
   }

@@ -52,10 +52,10 @@ final class Job {
     this.untilTick = untilTick;
   }
 
-  void walk(String name, StateWalker walker) {
-    walker.visit(name + ".n", n);
-    walker.visit(name + ".stage", stage.code);
-    walker.visit(name + ".until", untilTick);
-    walker.visit(name + ".fitting", fitting);
+  void walk(PersonNames.OfJob names, StateWalker walker) {
+    walker.visit(names.n(), n);
+    walker.visit(names.stage(), stage.code);
+    walker.visit(names.until(), untilTick);
+    walker.visit(names.fitting(), fitting);
   }
 }

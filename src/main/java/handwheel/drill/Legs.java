@@ -67,10 +67,10 @@ final class Legs {
     }
   }
 
-  void walk(String name, java.util.List<Place> places, StateWalker walker) {
-    walker.visit(name + ".place", places.indexOf(at));
-    walker.visit(name + ".leg", leg);
-    walker.visit(name + ".left", isWalking() ? leftTicks : 0);
-    walker.visit(name + ".gone", goneTicks);
+  void walk(PersonNames.OfLegs names, java.util.List<Place> places, StateWalker walker) {
+    walker.visit(names.place(), places.indexOf(at));
+    walker.visit(names.leg(), leg);
+    walker.visit(names.left(), isWalking() ? leftTicks : 0);
+    walker.visit(names.gone(), goneTicks);
   }
 }

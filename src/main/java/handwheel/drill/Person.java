@@ -29,6 +29,8 @@ final class Person {
   final ArrayDeque<Job> queue = new ArrayDeque<>();
   final boolean belongsInside;
 
+  private final PersonNames names;
+
   @Nullable Job job;
   private double heatDose;
   private double gasDose;
@@ -41,6 +43,7 @@ final class Person {
     this.legs = new Legs(at, pace);
     this.hearing = hearing;
     this.belongsInside = at.isInside();
+    this.names = PersonNames.of("person." + watch.id());
   }
 
   String id() {
@@ -159,16 +162,15 @@ final class Person {
   }
 
   void walk(Scene scene, StateWalker walker) {
-    String name = "person." + id();
-    walker.visit(name + ".dose", heatDose);
-    walker.visit(name + ".gas-dose", gasDose);
-    walker.visit(name + ".hurt", isHurt ? 1 : 0);
-    walker.visit(name + ".down", isDown ? 1 : 0);
-    walker.visit(name + ".hearing", hearing.state() >> 11);
-    legs.walk(name, scene.ship.places(), walker);
-    walker.visit(name + ".queued", queue.size());
+    walker.visit(names.dose(), heatDose);
+    walker.visit(names.gasDose(), gasDose);
+    walker.visit(names.hurt(), isHurt ? 1 : 0);
+    walker.visit(names.down(), isDown ? 1 : 0);
+    walker.visit(names.hearing(), hearing.state() >> 11);
+    legs.walk(names.legs(), scene.ship.places(), walker);
+    walker.visit(names.queued(), queue.size());
     if (job != null) {
-      job.walk(name + ".job", walker);
+      job.walk(names.job(), walker);
     }
   }
 }

@@ -97,6 +97,9 @@ final class Scene {
 
   /** Heat of an oil fire where it burns and at the places near it; elsewhere it is hidden. */
   private double radiantDoseRatePerS(Place place) {
+    if (plant.radiantDoseRatePerS(BESIDE_FIRE_M) <= 0) {
+      return 0;
+    }
     if (isFireAt(place)) {
       return plant.radiantDoseRatePerS(BESIDE_FIRE_M);
     }
