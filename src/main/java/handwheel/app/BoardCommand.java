@@ -10,7 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 
 /**
- * {@code board}: lines in, lines out; the same at a terminal, in a pipe and for a screen reader.
+ * {@code board}: lines in, lines out; the same on a full screen, in a pipe and for a screen reader.
  */
 final class BoardCommand implements Command {
   private static final List<String> OPTIONS = List.of("--records", "--me", "--keys");
@@ -30,19 +30,20 @@ final class BoardCommand implements Command {
 
   @Override
   public String summary() {
-    return "[--records DIR] [--me NAME] [--keys DIR] [VERB WORDS...]\n"
+    return "[--records DIR] [--me NAME] [--keys DIR] [--lines] [VERB WORDS...]\n"
         + "      reviews records and decides: list, page, mark, show, replay, compare, figures,\n"
-        + "      decide, pack and more; without a verb it asks for lines, `help` lists them";
+        + "      decide, pack and more; without a verb it asks for lines, `help` lists them;\n"
+        + "      --lines: no full screen";
   }
 
   @Override
   public int run(List<String> words, Console console) throws Usage, IOException {
     int verb = 0;
-    while (verb < words.size() && OPTIONS.contains(words.get(verb))) {
-      verb += 2;
+    while (verb < words.size() && words.get(verb).startsWith("--")) {
+      verb += OPTIONS.contains(words.get(verb)) ? 2 : 1;
     }
     int end = Math.min(verb, words.size());
-    Arguments args = Arguments.of(words.subList(0, end), OPTIONS, List.of());
+    Arguments args = Arguments.of(words.subList(0, end), OPTIONS, List.of("--lines"));
     Path folder = args.value("--records").map(Path::of).orElseGet(Records::usualFolder);
     Path keys = args.value("--keys").map(Path::of).orElseGet(KeysCommand::usualFolder);
     BufferedReader lines = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
@@ -51,8 +52,12 @@ final class BoardCommand implements Command {
       return new DemoFolder(drills, console).make(folder, rest);
     }
     try (BoardRoom room = BoardRoom.open(folder, drills)) {
-      BoardTalk talk =
-          new BoardTalk(room, new Seat(folder, keys, args.value("--me")), lines, console);
+      Seat seat = new Seat(folder, keys, args.value("--me"));
+      if (rest.isEmpty() && !args.has("--lines") && in == System.in && BoardScreen.isPossible()) {
+        return BoardScreen.run(
+            folder.toString(), (said, shown) -> new BoardTalk(room, seat, said, shown));
+      }
+      BoardTalk talk = new BoardTalk(room, seat, lines, console);
       return rest.isEmpty() ? talk.all() : talk.one(rest);
     } catch (BoardTrouble e) {
       console.message(String.valueOf(e.getMessage()));

@@ -11,7 +11,7 @@ import java.util.Optional;
  * around the pure reaction and drawing. It never waits and never writes; whoever owns the terminal
  * does.
  */
-public final class Desk {
+public final class Desk implements Face {
   private final Script script;
   private final Ground ground;
   private final Painting painting;
@@ -33,31 +33,19 @@ public final class Desk {
     this.painting = new Painting(ground);
   }
 
-  /**
-   * Takes a key.
-   *
-   * @param key the key
-   */
+  @Override
   public void press(Key key) {
     happen(new Event.Pressed(key));
   }
 
-  /**
-   * Lets time pass.
-   *
-   * @param ticks how many ticks at most
-   */
+  @Override
   public void pass(long ticks) {
     watch.ifPresent(w -> w.pass(ticks));
     look();
   }
 
-  /**
-   * Tells that the whole program stood still for a while, as when its process is stopped. A running
-   * drill is stopped, and the record says so.
-   *
-   * @param seconds for how long
-   */
+  /** A running drill is stopped, and the record says so. */
+  @Override
   public void stoodStill(long seconds) {
     happen(new Event.StoodStill(seconds));
   }
@@ -113,13 +101,7 @@ public final class Desk {
     }
   }
 
-  /**
-   * Draws the face.
-   *
-   * @param width columns
-   * @param height rows
-   * @return that many rows of that width
-   */
+  @Override
   public Frame frame(int width, int height) {
     Size size = new Size(width, height);
     if (!size.equals(state.size())) {
@@ -128,11 +110,7 @@ public final class Desk {
     return painting.draw(state, size);
   }
 
-  /**
-   * Returns whether the trainee has left.
-   *
-   * @return true when nothing more is to be drawn
-   */
+  @Override
   public boolean isLeft() {
     return isLeft;
   }
@@ -147,11 +125,11 @@ public final class Desk {
   }
 
   /**
-   * Returns whether what is shown must be read before a key counts: a key that was pressed before a
-   * caution stood there does not acknowledge it.
+   * A key that was pressed before a caution stood there does not acknowledge it.
    *
    * @return true on cautions and the brief
    */
+  @Override
   public boolean isToBeRead() {
     return state.stage() == Stage.CAUTION || state.stage() == Stage.BRIEF;
   }

@@ -3,7 +3,7 @@ package handwheel.terminal;
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.screen.Screen;
 import com.googlecode.lanterna.screen.TerminalScreen;
-import handwheel.screen.Desk;
+import handwheel.screen.Face;
 import handwheel.screen.Frame;
 import handwheel.screen.Key;
 import java.io.IOException;
@@ -19,7 +19,7 @@ public final class FullScreen {
   /** A key held down repeats faster than this, and says nothing about a caution. */
   private static final long SILENCE_NS = 200_000_000L;
 
-  private final Desk desk;
+  private final Face desk;
   private final Conditions conditions;
   private final Tty tty;
   private final Screen screen;
@@ -29,7 +29,7 @@ public final class FullScreen {
   private long lastKeyNs;
   private long lastFrameNs;
 
-  private FullScreen(Desk desk, Conditions conditions, Tty tty, Screen screen) {
+  private FullScreen(Face desk, Conditions conditions, Tty tty, Screen screen) {
     this.desk = desk;
     this.conditions = conditions;
     this.tty = tty;
@@ -57,7 +57,7 @@ public final class FullScreen {
    * @param conditions clock, pace and the like
    * @throws IOException if the terminal fails
    */
-  public static void run(Desk desk, Conditions conditions) throws IOException {
+  public static void run(Face desk, Conditions conditions) throws IOException {
     conditions.shutdown().afterwards(Tty::restoreDiscipline);
     try {
       Terminal terminal = Tty.open();
@@ -69,7 +69,7 @@ public final class FullScreen {
   }
 
   /** Runs the desk on a terminal, which is closed at the end. */
-  static void on(Terminal terminal, Desk desk, Conditions conditions) throws IOException {
+  static void on(Terminal terminal, Face desk, Conditions conditions) throws IOException {
     try (Tty tty = Tty.raw(terminal, conditions.shutdown())) {
       try (Screen screen = opened(terminal)) {
         new FullScreen(desk, conditions, tty, screen).loop();
