@@ -34,14 +34,14 @@ final class VerifyCommand implements Command {
 
   @Override
   public String summary() {
-    return "RECORD|FOLDER... [--threads N]\n"
+    return "RECORD|FOLDER... [--threads N] [--json]\n"
         + "      checks chain and signature of each record, simulates and scores it again, and\n"
         + "      holds it against the ledger beside it; offline";
   }
 
   @Override
   public int run(List<String> words, Console console) throws Usage, IOException {
-    Arguments args = Arguments.of(words, List.of("--threads"), List.of());
+    Arguments args = Arguments.of(words, List.of("--threads"), List.of("--json"));
     List<String> names = args.rest();
     if (names.isEmpty()) {
       throw new Usage("at least one record is needed.");
@@ -50,37 +50,28 @@ final class VerifyCommand implements Command {
         Math.toIntExact(args.number("--threads", Runtime.getRuntime().availableProcessors()));
     List<Path> records = RecordFolder.records(names);
     SortedMap<Path, LedgerComparison> ledgers = RecordFolder.ledgers(names, records);
-    int bad = verify(records, ledgers, Math.max(1, threads), console);
-    boolean areWhole = true;
+    VerifyReport report = args.has("--json") ? new VerifyJson() : new VerifyLines(console);
+    verify(records, ledgers, Math.max(1, threads), report);
     for (String name : names) {
       if (Files.isDirectory(Path.of(name))) {
-        areWhole &= ledgersHold(Path.of(name), ledgers, console);
+        books(Path.of(name), ledgers, report);
       }
     }
-    if (records.size() != 1) {
-      console.result(records.size() + " records, " + bad + " do not hold");
-    }
-    return bad == 0 && areWhole ? Exit.YES : Exit.NO;
+    return report.end(console) ? Exit.YES : Exit.NO;
   }
 
-  private record Result(String text, boolean holds) {}
-
-  private int verify(
-      List<Path> records, Map<Path, LedgerComparison> ledgers, int threads, Console console) {
+  private void verify(
+      List<Path> records, Map<Path, LedgerComparison> ledgers, int threads, VerifyReport report) {
     KnownScripts scripts = new KnownScripts(drills);
     ExecutorService pool = Executors.newFixedThreadPool(threads);
     try {
-      List<Future<Result>> results = new ArrayList<>();
+      List<Future<VerifyReport.Row>> results = new ArrayList<>();
       for (Path record : records) {
         results.add(pool.submit(() -> one(record, ledgers, scripts)));
       }
-      int bad = 0;
-      for (Future<Result> result : results) {
-        Result r = result.get();
-        console.result(r.text());
-        bad += r.holds() ? 0 : 1;
+      for (Future<VerifyReport.Row> result : results) {
+        report.record(result.get());
       }
-      return bad;
     } catch (ExecutionException e) {
       throw new IllegalStateException(e.getCause());
     } catch (InterruptedException e) {
@@ -91,7 +82,8 @@ final class VerifyCommand implements Command {
     }
   }
 
-  private static Result one(Path path, Map<Path, LedgerComparison> ledgers, KnownScripts scripts) {
+  private static VerifyReport.Row one(
+      Path path, Map<Path, LedgerComparison> ledgers, KnownScripts scripts) {
     RunRecord record = RecordFile.read(path);
     Verification verification = Verification.of(record, scripts);
     List<Trouble> troubles = new ArrayList<>(verification.found());
@@ -99,41 +91,24 @@ final class VerifyCommand implements Command {
     if (ledger != null) {
       troubles.addAll(ledger.of(String.valueOf(path.getFileName()), record));
     }
-    if (troubles.isEmpty()) {
-      return new Result(path + ": holds, " + sealed(record, ledger != null), true);
-    }
-    StringBuilder text = new StringBuilder();
-    for (Trouble t : troubles) {
-      text.append(text.length() == 0 ? "" : "\n").append(path).append(": ");
-      text.append(t.kind().word()).append(": ").append(t.text());
-    }
-    return new Result(text.toString(), false);
+    String key = record.signed().isPresent() ? record.about().orElseThrow().key() : "";
+    return new VerifyReport.Row(
+        path.toString(), troubles, key, ledger != null, record.digest().orElse(""));
   }
 
-  private static String sealed(RunRecord record, boolean hasLedger) {
-    String signature =
-        record.signed().isPresent()
-            ? "signed by " + record.about().orElseThrow().key()
-            : "unsigned";
-    String ledger = hasLedger ? "" : ", no ledger beside it";
-    return signature + ledger + ". Digest " + record.digest().orElse("");
-  }
-
-  private static boolean ledgersHold(
-      Path folder, SortedMap<Path, LedgerComparison> ledgers, Console console) throws IOException {
-    boolean holds = true;
+  /** Ledger and minutes of every folder below one that was named. */
+  private static void books(
+      Path folder, SortedMap<Path, LedgerComparison> ledgers, VerifyReport report)
+      throws IOException {
     for (Map.Entry<Path, LedgerComparison> e : ledgers.entrySet()) {
       if (e.getKey().startsWith(folder)) {
         for (Trouble t : e.getValue().itself(RecordFolder.fileNames(e.getKey()))) {
-          console.result(e.getKey().resolve("ledger") + ": ledger: " + t.text());
-          holds = false;
+          report.book(e.getKey().resolve("ledger").toString(), "ledger", t.text());
         }
         for (Problem p : new Minutes(e.getKey()).read().problems()) {
-          console.result(e.getKey().resolve(Minutes.FILE) + ": minutes: " + p.text());
-          holds = false;
+          report.book(e.getKey().resolve(Minutes.FILE).toString(), "minutes", p.text());
         }
       }
     }
-    return holds;
   }
 }

@@ -46,6 +46,20 @@ class VerifyTest {
     }
   }
 
+  @Test
+  void aProgramIsToldTheSame() throws IOException {
+    Path record = record();
+    assertThat(Shipped.run("verify", "--json", record.toString()).out())
+        .startsWith("{\"holds\":true,\"records\":[{")
+        .contains("\"troubles\":[]");
+    byte[] bytes = Files.readAllBytes(record);
+    bytes[500] ^= 1;
+    Files.write(record, bytes);
+    Shipped.Said said = Shipped.run("verify", "--json", record.toString());
+    assertThat(said.exit()).isEqualTo(Exit.NO);
+    assertThat(said.out()).contains("\"holds\":false").contains("line " + line(bytes, 500));
+  }
+
   private static int line(byte[] bytes, int at) {
     int line = 1;
     for (int i = 0; i < at; i++) {
