@@ -14,6 +14,15 @@ public sealed interface When {
   <R> R accept(Visitor<R> visitor);
 
   /**
+   * Returns how long it must hold without a break.
+   *
+   * @return ticks; 0 of a condition that says nothing of it
+   */
+  default long forTicks() {
+    return 0;
+  }
+
+  /**
    * One method for each kind of condition.
    *
    * @param <R> what the methods return

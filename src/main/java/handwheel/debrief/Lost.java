@@ -96,7 +96,12 @@ final class Lost {
     return step(c)
         .map(told.words()::should)
         .or(() -> never(c).map(n -> "Not this: " + act(n) + ", then."))
-        .orElse("Nobody hurt.");
+        .orElse(isOfPeople(c) ? "Nobody hurt." : "Kept from coming to this.");
+  }
+
+  private boolean isOfPeople(Charge c) {
+    return casualty.outcomes().stream()
+        .noneMatch(o -> o instanceof OutcomeRule.Came && o.grade().spot().equals(c.spot()));
   }
 
   private String act(Never never) {
@@ -132,7 +137,8 @@ final class Lost {
   /** What to do next time. */
   String next(Charge c) {
     if (c.type() == ErrorClass.HARM) {
-      return "Get people out first, and do the acts above in time: see what each mistake cost.";
+      return (isOfPeople(c) ? "Get people out first, and do" : "Do")
+          + " the acts above in time: see what each mistake cost.";
     }
     Optional<Step> own = step(c).or(() -> never(c).flatMap(n -> stepOf(n, c)));
     if (own.isPresent()) {

@@ -1,5 +1,6 @@
 package handwheel.debrief;
 
+import handwheel.casualty.OutcomeRule;
 import handwheel.drill.Engine;
 import handwheel.logbook.Entry;
 import handwheel.ship.Fitting;
@@ -11,6 +12,7 @@ import handwheel.ship.Ship;
 import handwheel.ship.Verb;
 import handwheel.units.Measure;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -26,6 +28,7 @@ import java.util.stream.Collectors;
 public final class Sentences {
   private final Ship ship;
   private final Cues cues;
+  private final List<String> outcomes;
   private final Names names;
   private final OrderText orders;
   private final SortedMap<Integer, Verb> verbs = new TreeMap<>();
@@ -39,6 +42,7 @@ public final class Sentences {
     this.ship = found.ship();
     this.cues = new Cues(found.casualty());
     this.names = new Names(ship);
+    this.outcomes = found.casualty().outcomes().stream().map(OutcomeRule::id).toList();
     this.orders = new OrderText(ship, found.casualty().messages());
   }
 
@@ -138,7 +142,10 @@ public final class Sentences {
       return Optional.of("Plant: " + p.what() + ".");
     }
     if (entry instanceof Entry.Broke b) {
-      return Optional.of("FORBIDDEN (" + b.never() + "): " + b.what() + ".");
+      return Optional.of(
+          outcomes.contains(b.never())
+              ? "IT CAME TO THIS: " + b.what() + "."
+              : "FORBIDDEN (" + b.never() + "): " + b.what() + ".");
     }
     return heard(entry);
   }

@@ -40,6 +40,21 @@ final class Facts implements When.Visitor<Boolean> {
     return when.accept(this);
   }
 
+  /** Returns the true value behind a condition in thousandths, 0 where there is none. */
+  long reading(When when) {
+    if (when instanceof When.PlantIs p) {
+      return (long) StrictMath.floor(truths.value(p.truth()) * 1000 + 0.5);
+    }
+    if (when instanceof When.All all) {
+      return all.parts().stream()
+          .filter(When.PlantIs.class::isInstance)
+          .findFirst()
+          .map(this::reading)
+          .orElse(0L);
+    }
+    return 0;
+  }
+
   @Override
   public Boolean plantIs(When.PlantIs when) {
     return when.bound().holds(truths.value(when.truth()));

@@ -2,7 +2,6 @@ package handwheel.drill;
 
 import handwheel.casualty.Casualty;
 import handwheel.casualty.Never;
-import handwheel.casualty.When;
 import handwheel.logbook.Entry;
 import handwheel.plant.StateWalker;
 import handwheel.ship.Fitting;
@@ -76,23 +75,8 @@ final class Nevers {
     String key = never.id() + " " + n;
     if (!broken.contains(key) && facts.holds(never.during())) {
       broken.add(key);
-      scene.log(new Entry.Broke(scene.now, n, never.id(), what, reading(never.during())));
+      scene.log(new Entry.Broke(scene.now, n, never.id(), what, facts.reading(never.during())));
     }
-  }
-
-  /** Returns the true value behind the condition in thousandths, 0 where there is none. */
-  private long reading(When when) {
-    if (when instanceof When.PlantIs p) {
-      return (long) StrictMath.floor(facts.truths().value(p.truth()) * 1000 + 0.5);
-    }
-    if (when instanceof When.All all) {
-      return all.parts().stream()
-          .filter(When.PlantIs.class::isInstance)
-          .findFirst()
-          .map(this::reading)
-          .orElse(0L);
-    }
-    return 0;
   }
 
   void walk(StateWalker walker) {

@@ -36,6 +36,7 @@ public final class Session {
   private final Faults faults;
   private final Story story;
   private final Nevers nevers;
+  private final Outcomes outcomes;
   private final PlantLog plantLog;
   private final Sight sight;
   private final List<Input> offered = new ArrayList<>();
@@ -73,6 +74,7 @@ public final class Session {
     this.faults = new Faults(scene, drawn);
     this.story = new Story(scene, script.casualty(), drawn, facts, faults);
     this.nevers = new Nevers(scene, script.casualty(), facts);
+    this.outcomes = new Outcomes(scene, script.casualty(), facts);
     this.plantLog = new PlantLog(scene);
     this.sight = new Sight(scene, crew, script.casualty());
     open(drawn);
@@ -177,6 +179,7 @@ public final class Session {
     scene.listen();
     crew.tick();
     nevers.tick(crew.people());
+    outcomes.tick();
     scene.plant.advance();
     crew.breathe();
     story.tick();
@@ -219,6 +222,7 @@ public final class Session {
     crew.walk(walker);
     story.walk(walker);
     nevers.walk(walker);
+    outcomes.walk(walker);
   }
 
   /**

@@ -72,14 +72,7 @@ final class Story {
   }
 
   private static boolean isHeld(Phase.Transition t, long held) {
-    return t.when().isEmpty() || held > forTicks(t.when().get());
-  }
-
-  private static long forTicks(When when) {
-    if (when instanceof When.PlantIs p) {
-      return p.forTicks();
-    }
-    return when instanceof When.GaugeIs g ? g.forTicks() : 0;
+    return t.when().isEmpty() || held > t.when().get().forTicks();
   }
 
   private void enter(Phase next) {

@@ -385,12 +385,12 @@ public sealed interface Entry {
   }
 
   /**
-   * A forbidden act began.
+   * A forbidden act began, or something came to pass that must not.
    *
    * @param t tick
-   * @param n number of the order; 0 unordered
-   * @param never id of the rule
-   * @param what the act in words
+   * @param n number of the order; 0 unordered, and of what came to pass
+   * @param never id of the rule or outcome
+   * @param what the act or outcome in words
    * @param milli the reading that forbids it, thousandths of SI; 0 where there is none
    */
   record Broke(long t, int n, String never, String what, long milli) implements Entry {

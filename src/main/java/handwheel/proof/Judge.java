@@ -1,6 +1,7 @@
 package handwheel.proof;
 
 import handwheel.casualty.Casualty;
+import handwheel.casualty.OutcomeRule;
 import handwheel.casualty.Step;
 import handwheel.diagnostics.Finding;
 import java.util.ArrayList;
@@ -69,6 +70,19 @@ final class Judge {
                 "Let the witness do the step by one order of its own."));
       }
     }
+  }
+
+  /** What must not come to pass has to come to pass in something that was tried. */
+  void outcomes(Set<String> came) {
+    casualty.outcomes().stream()
+        .filter(o -> o instanceof OutcomeRule.Came && !came.contains(o.id()))
+        .map(
+            o ->
+                ProofId.UNBROKEN_RULE.at(
+                    o.grade().spot(),
+                    "nothing that was tried comes to `" + o.id() + "`",
+                    "Look at a run in which nothing is ordered whether its `when` can hold."))
+        .forEach(findings::add);
   }
 
   /** Every rule has to be broken by something that was tried. */

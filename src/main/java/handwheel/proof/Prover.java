@@ -36,6 +36,9 @@ public final class Prover {
   private final Effort effort;
   private final List<Finding> findings = new ArrayList<>();
 
+  /** Steps, rules and outcomes that anything cost points on. */
+  private final TreeSet<String> charged = new TreeSet<>();
+
   /** With how many seeds the witness is played, from 1, and how many short lists are tried. */
   record Effort(int seeds, int cheapTries) {}
 
@@ -71,8 +74,12 @@ public final class Prover {
     idle.stream().filter(o -> o.sheet().isPass()).findFirst().ifPresent(this::idlePasses);
     cues(witness.get(0));
     cues(idle.get(0));
+    idle.forEach(this::took);
     int mutants = bases.isEmpty() ? 0 : mutants(bases, right);
     int cheap = bases.isEmpty() ? 0 : cheap(bases);
+    Judge judge = new Judge(casualty);
+    judge.outcomes(charged);
+    findings.addAll(judge.findings());
     findings.sort(Comparator.comparing(Finding::spot).thenComparing(Finding::id));
     List<Finding> told = findings.stream().distinct().toList();
     return new Verdict(told, effort.seeds(), mutants, cheap, par(witness));
@@ -179,6 +186,12 @@ public final class Prover {
   }
 
   private List<Outcome> play(List<Mutant> mutants) {
-    return trials.play(mutants.stream().map(Mutant::trial).toList());
+    List<Outcome> outcomes = trials.play(mutants.stream().map(Mutant::trial).toList());
+    outcomes.forEach(this::took);
+    return outcomes;
+  }
+
+  private void took(Outcome outcome) {
+    charged.addAll(outcome.charged());
   }
 }

@@ -50,8 +50,12 @@ final class Names {
 
   /** Checks that no two items of a list have the same id, where nothing is named by it. */
   static void checkUnique(Optional<YamlNode> list, String words, Findings findings) {
+    checkUnique(list.map(YamlNode::items).orElse(List.of()), words, findings);
+  }
+
+  static void checkUnique(List<YamlNode> items, String words, Findings findings) {
     Map<String, SourceSpot> seen = new LinkedHashMap<>();
-    for (YamlNode item : list.map(YamlNode::items).orElse(List.of())) {
+    for (YamlNode item : items) {
       item.scalarAt("id").ifPresent(id -> declare(seen, words, id, findings));
     }
   }

@@ -2,21 +2,18 @@ package handwheel.reader;
 
 import handwheel.casualty.Grade;
 import handwheel.casualty.Never;
-import handwheel.casualty.OutcomeRule;
 import handwheel.casualty.When;
 import handwheel.plant.Zone;
 import handwheel.ship.Place;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
-/** Reads forbidden acts, and outcomes that cost points. */
+/** Reads forbidden acts. */
 final class NeverReader {
   private static final String ANYONE = "anyone";
-  private static final int MOST_PEOPLE = 20;
 
   static final OneShapeOf SHAPES =
       OneShapeOf.of(
@@ -30,14 +27,6 @@ final class NeverReader {
               "a never on sending",
               Key.must("send", Form.ID, "who must not be sent, or `anyone`"),
               Key.must("to", Form.IDS, "the places or zones")));
-
-  static final Shape OUTCOME =
-      Shape.of(
-              "an outcome",
-              Key.must("people", Form.WORD, "how badly people are hurt")
-                  .with(List.of("hurt", "down")),
-              Key.must("above", Form.WHOLE, "charged when more than this many are"))
-          .plus(GradeReader.KEYS);
 
   private final Scope scope;
   private final ConditionReader conditions;
@@ -107,19 +96,5 @@ final class NeverReader {
 
   private List<String> placesIn(Zone zone) {
     return scope.ship().places().stream().filter(p -> p.zone() == zone).map(Place::id).toList();
-  }
-
-  /** Reads an outcome that costs points. */
-  static Optional<OutcomeRule> outcome(YamlNode node, Findings findings) {
-    return MapNode.of(node, OUTCOME, findings)
-        .flatMap(
-            map -> {
-              Optional<OutcomeRule.Harm> harm =
-                  map.word("people").map(w -> OutcomeRule.Harm.valueOf(w.toUpperCase(Locale.ROOT)));
-              Optional<Integer> above = map.get("above", Scalars.whole(0, MOST_PEOPLE));
-              Optional<Grade> grade = GradeReader.read(map);
-              return harm.flatMap(
-                  h -> above.flatMap(a -> grade.map(g -> new OutcomeRule(h, a, g))));
-            });
   }
 }

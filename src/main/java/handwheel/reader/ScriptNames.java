@@ -7,6 +7,7 @@ import handwheel.ship.Gauge;
 import handwheel.ship.Place;
 import handwheel.ship.Ship;
 import handwheel.ship.Watchstander;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -43,7 +44,9 @@ final class ScriptNames {
     names.declareAll(Named.PHASE, root.at("phases"), findings);
     names.declareAll(Named.STEP, root.at("response"), findings);
     Names.checkUnique(root.at("cautions"), "a caution", findings);
-    Names.checkUnique(root.at("never"), "a never", findings);
+    List<YamlNode> rules = new ArrayList<>(items(root, "never"));
+    rules.addAll(items(root, "outcome"));
+    Names.checkUnique(rules, "a never or an outcome", findings);
     variations(root);
     items(root, "response").forEach(this::step);
     if (items(root, "phases").isEmpty()) {

@@ -39,7 +39,7 @@ public final class ScriptReader {
               .with(PhaseReader.SHAPE),
           Key.must("response", Form.LIST, "the graded steps").with(StepReader.SHAPES),
           Key.may("never", Form.LIST, "the forbidden acts").with(NeverReader.SHAPES),
-          Key.may("outcome", Form.LIST, "what outcomes cost").with(NeverReader.OUTCOME),
+          Key.may("outcome", Form.LIST, "what outcomes cost").with(OutcomeReader.SHAPES),
           Key.must("pass", Form.POINTS, "the points needed to pass"),
           Key.may("witness", Form.LIST, "a player that does it right").with(WitnessReader.SHAPE),
           Key.may("questions", Form.LIST, "asked after the drill, with model answers")
@@ -141,7 +141,7 @@ public final class ScriptReader {
         parts.phases(),
         parts.steps(),
         map.list("never", Limits.SCRIPT_ITEMS, nevers::read),
-        map.list("outcome", Limits.SCRIPT_ITEMS, NeverReader::outcome),
+        map.list("outcome", Limits.SCRIPT_ITEMS, new OutcomeReader(scope)::read),
         map.get("pass", ScriptReader::points).orElse(ALL_POINTS),
         map.list("witness", Limits.SCRIPT_ITEMS, new WitnessReader(scope)::read),
         map.list("questions", Limits.SCRIPT_ITEMS, QuestionReader::read),

@@ -36,22 +36,23 @@ final class Harmed {
     };
   }
 
-  Optional<Charge> charge(OutcomeRule rule) {
+  Optional<Charge> charge(OutcomeRule.People rule) {
     List<Entry.Person> people = people(rule.harm());
     return people.size() > rule.above() ? Optional.of(charge(rule, people)) : Optional.empty();
   }
 
-  private static Charge charge(OutcomeRule rule, List<Entry.Person> people) {
+  private static Charge charge(OutcomeRule.People rule, List<Entry.Person> people) {
     Grade grade = rule.grade();
     String most = rule.above() == 0 ? "nobody" : "at most " + rule.above();
     return new Charge(
         grade.points(),
         ErrorClass.HARM,
-        id(rule),
+        rule.id(),
         people.get(rule.above()).t(),
         reading(people),
         grade.spot(),
-        Wording.why(people.size() + " " + word(rule), most + " " + word(rule), grade),
+        Wording.why(
+            people.size() + " " + rule.harm().word(), most + " " + rule.harm().word(), grade),
         grade.basis(),
         Wording.isCritical(grade));
   }
@@ -61,24 +62,13 @@ final class Harmed {
         ", ", people.stream().map(p -> p.who() + " dose " + Seen.thousandths(p.dose())).toList());
   }
 
-  CriticalAct critical(OutcomeRule rule) {
+  CriticalAct critical(OutcomeRule.People rule) {
     Optional<Charge> charge = charge(rule);
     return new CriticalAct(
-        id(rule),
+        rule.id(),
         charge.isPresent() ? CriticalAct.Standing.NOT_MET : CriticalAct.Standing.MET,
         charge.map(Charge::tick).orElse(StepResult.NEVER),
-        people(rule.harm()).size() + " " + word(rule));
-  }
-
-  static String id(OutcomeRule rule) {
-    return "people-" + word(rule);
-  }
-
-  private static String word(OutcomeRule rule) {
-    return switch (rule.harm()) {
-      case HURT -> "hurt";
-      case DOWN -> "down";
-    };
+        people(rule.harm()).size() + " " + rule.harm().word());
   }
 
   /** One note a person: down, or else hurt. */

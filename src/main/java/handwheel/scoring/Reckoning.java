@@ -16,13 +16,13 @@ final class Reckoning {
   private final Casualty casualty;
   private final Precedence precedence;
   private final RuleCharges rules;
-  private final Harmed harmed;
+  private final Outcomes outcomes;
 
-  Reckoning(Casualty casualty, Precedence precedence, RuleCharges rules, Harmed harmed) {
+  Reckoning(Casualty casualty, Precedence precedence, RuleCharges rules, Outcomes outcomes) {
     this.casualty = casualty;
     this.precedence = precedence;
     this.rules = rules;
-    this.harmed = harmed;
+    this.outcomes = outcomes;
   }
 
   /**
@@ -61,7 +61,7 @@ final class Reckoning {
       }
     }
     casualty.nevers().stream().map(rules::of).flatMap(Optional::stream).forEach(all::add);
-    casualty.outcomes().stream().map(harmed::charge).flatMap(Optional::stream).forEach(all::add);
+    casualty.outcomes().stream().map(outcomes::charge).flatMap(Optional::stream).forEach(all::add);
     return all;
   }
 
@@ -85,7 +85,7 @@ final class Reckoning {
     Stream<CriticalAct> ofOutcomes =
         casualty.outcomes().stream()
             .filter(o -> Wording.isCritical(o.grade()))
-            .map(harmed::critical);
+            .map(outcomes::critical);
     return Stream.of(ofSteps, ofRules, ofOutcomes).flatMap(s -> s).toList();
   }
 }

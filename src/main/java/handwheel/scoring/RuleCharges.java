@@ -55,15 +55,16 @@ final class RuleCharges {
         ErrorClass.UNSAFE,
         never.id(),
         first.t(),
-        reading(never, first),
+        reading(never.during(), first),
         grade.spot(),
         Wording.why("Forbidden then: " + first.what() + often, should(never), grade),
         grade.basis(),
         Wording.isCritical(grade));
   }
 
-  private static String reading(Never never, Entry.Broke broke) {
-    String name = never.during().accept(new Forbidding());
+  /** The value a condition looked at, as it was. */
+  static String reading(When during, Entry.Broke broke) {
+    String name = during.accept(new Forbidding());
     if (name.isEmpty()) {
       return broke.what();
     }

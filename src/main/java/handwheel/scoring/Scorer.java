@@ -38,7 +38,7 @@ public final class Scorer {
   private ScoreSheet sheet() {
     Harmed harmed = new Harmed(log);
     RuleCharges rules = new RuleCharges(casualty.nevers(), broken);
-    Reckoning reckoning = new Reckoning(casualty, marking.precedence(), rules, harmed);
+    Reckoning reckoning = new Reckoning(casualty, marking.precedence(), rules, new Outcomes(log));
     List<Mark> marks = marking.best(m -> reckoning.of(m).badness());
     Reckoning.Result result = reckoning.of(marks);
     return new ScoreSheet(

@@ -63,6 +63,11 @@ final class ProverTest {
             "while: {plant: furnace.any.lit, is: true}",
             "while: {plant: drum.pressure, above: 5000 psig}"),
         new Flaw(
+            "outcome-never-comes",
+            "pass: 80 points",
+            "outcome:\n  - {id: burst, when: {plant: drum.pressure, above: 5000 psig}, points: 20,"
+                + " basis: model-only, why: Nothing holds that.}\npass: 80 points"),
+        new Flaw(
             "free-order-in-a-hurry",
             "within: 10 s of cue call, points: 40",
             "within: 2.5 s of cue call, points: 40"),

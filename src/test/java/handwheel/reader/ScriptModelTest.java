@@ -201,7 +201,9 @@ final class ScriptModelTest {
     assertThat(one.nevers().get(0).act())
         .isEqualTo(new Never.Sending("burnerman", List.of("gauge-board", "boiler-front")));
     assertThat(CASUALTY.nevers().get(0).act()).isEqualTo(new Never.Moving("main-stop", false));
-    assertThat(CASUALTY.outcomes().get(0).harm()).isEqualTo(OutcomeRule.Harm.HURT);
+    assertThat(CASUALTY.outcomes().get(0))
+        .isInstanceOfSatisfying(
+            OutcomeRule.People.class, p -> assertThat(p.harm()).isEqualTo(OutcomeRule.Harm.HURT));
   }
 
   @Test

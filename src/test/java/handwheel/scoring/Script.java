@@ -77,7 +77,7 @@ final class Script {
 
   Script outcome(OutcomeRule.Harm harm, int above, int points) {
     Grade grade = new Grade(points, true, Basis.TRADE_RULE, "", "People first.", spot(95));
-    outcomes.add(new OutcomeRule(harm, above, grade));
+    outcomes.add(new OutcomeRule.People(harm, above, grade));
     return this;
   }
 
