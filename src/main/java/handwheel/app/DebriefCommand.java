@@ -6,6 +6,7 @@ import handwheel.debrief.Moment;
 import handwheel.debrief.OwnLines;
 import handwheel.debrief.Scripts;
 import handwheel.debrief.Verification;
+import handwheel.logbook.About;
 import handwheel.logbook.Entry;
 import handwheel.logbook.RunRecord;
 import handwheel.proof.WitnessPlayer;
@@ -13,6 +14,8 @@ import handwheel.proof.WitnessText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,10 +23,17 @@ import java.util.Optional;
 final class DebriefCommand implements Command {
   private static final List<String> WITH_VALUE = List.of("--html", "--at", "--own");
 
+  private static final int DAY_CHARS = 10;
+
   private final Drills drills;
 
   /** A record that was read: its file, its entries, its script, why it does not hold. */
-  record Read(Path path, List<Entry> entries, Scripts.Found found, List<String> troubles) {}
+  record Read(
+      Path path,
+      List<Entry> entries,
+      Scripts.Found found,
+      List<String> troubles,
+      Optional<LocalDate> day) {}
 
   DebriefCommand(Drills drills) {
     this.drills = drills;
@@ -66,10 +76,23 @@ final class DebriefCommand implements Command {
     } else if (at.isPresent()) {
       Moment.around(record.entries(), found, at.get()).forEach(console::result);
     } else {
-      Read read = new Read(path, record.entries(), found, verification.troubles());
+      Read read = new Read(path, record.entries(), found, verification.troubles(), day(record));
       tell(args, debrief(args, read, console), console);
     }
     return verification.holds() ? Exit.YES : Exit.NO;
+  }
+
+  /** The day on which the run was begun, as its record says. */
+  private static Optional<LocalDate> day(RunRecord record) {
+    try {
+      return record
+          .about()
+          .map(About::started)
+          .filter(s -> s.length() >= DAY_CHARS)
+          .map(s -> LocalDate.parse(s.substring(0, DAY_CHARS)));
+    } catch (DateTimeParseException e) {
+      return Optional.empty();
+    }
   }
 
   private Scripts.Found found(Entry.Run run) throws Usage {
@@ -85,7 +108,12 @@ final class DebriefCommand implements Command {
         new OwnFile(read.path()).find(args.value("--own"), args.has("--json"), console);
     Debrief.Request request =
         new Debrief.Request(
-            read.entries(), read.found(), read.troubles(), own, NextDrills.actions(read, drills));
+            read.entries(),
+            read.found(),
+            read.troubles(),
+            own,
+            NextDrills.actions(read, drills),
+            read.day());
     return Debrief.of(request, new WitnessPlayer(read.found().casualty(), read.found().ship()));
   }
 

@@ -12,6 +12,7 @@ import handwheel.scoring.ScoreSheet;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.time.LocalDate;
 import java.util.List;
 
 /** A debrief as one JSON object. */
@@ -48,6 +49,12 @@ final class DebriefJson {
     json.name("score").value(sheet.points());
     json.name("verdict").value(sheet.isPass() ? "pass" : "fail");
     critical(sheet);
+    json.name("due").beginObject();
+    json.name("day").value(debrief.request().day().map(LocalDate::toString).orElse(""));
+    json.name("orderDays").value(debrief.due().orderDays());
+    json.name("speedDays").value(debrief.due().speedDays());
+    json.name("currencyDays").value(debrief.due().currencyDays());
+    json.endObject();
     json.name("lost").beginArray();
     for (Charge c : sheet.charges()) {
       ScoreJson.charge(json, c);

@@ -1,8 +1,10 @@
 package handwheel.board;
 
+import handwheel.debrief.DueAgain;
 import handwheel.logbook.Minute;
 import handwheel.scoring.CriticalAct;
 import handwheel.scoring.ScoreSheet;
+import handwheel.ship.SteamingWatch;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,9 +18,6 @@ public final class CandidatePage {
           "A trainer teaches; the ship's own procedures, local codes and licensed practice decide.",
           "A run is evidence of one drill in a model, beside the walked drill, the oral answers and"
               + " the supervisor's statement. The machine advises; the board decides.");
-
-  /** Months after which a drill is due again where the board said nothing; common practice. */
-  private static final int DUE_MONTHS = 6;
 
   private static final int DAY_CHARS = 10;
 
@@ -74,15 +73,17 @@ public final class CandidatePage {
           candidate.decision(drill).filter(m -> m.fact("verdict").equals("qualified"));
       List<RunRow> own = candidate.runs().stream().filter(r -> isOf(r, drill)).toList();
       String last = day(own.get(own.size() - 1).about().started());
-      String due = decision.map(m -> m.fact("until")).orElseGet(() -> monthsAfter(last));
-      String why = decision.isPresent() ? "decision" : "six months after the last run";
+      String due = decision.map(m -> m.fact("until")).orElseGet(() -> dueAfter(last));
+      String why = decision.isPresent() ? "decision" : DueAgain.AFTER_A_CLEAN_RUN;
       rows.add(List.of(drill, last, due, why));
     }
     return new Section("Due again", List.of("drill", "last run", "due", "by"), rows, "");
   }
 
-  private static String monthsAfter(String day) {
-    return LocalDate.parse(day).plusMonths(DUE_MONTHS).toString();
+  /** The charges of a run whose score is kept back must not show in a date. */
+  private static String dueAfter(String day) {
+    int days = DueAgain.after(List.of(), SteamingWatch.USUAL_CURRENCY_DAYS).days();
+    return LocalDate.parse(day).plusDays(days).toString();
   }
 
   private static boolean isOf(RunRow row, String drill) {

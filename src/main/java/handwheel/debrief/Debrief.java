@@ -7,6 +7,7 @@ import handwheel.logbook.Entry;
 import handwheel.scoring.ScoreSheet;
 import handwheel.scoring.Scorer;
 import handwheel.ship.OrderText;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -31,13 +32,15 @@ public final class Debrief {
    * @param troubles why the record does not hold; empty if it does
    * @param own the trainee's own three lines; empty if he was not asked
    * @param actions what to do now, as command lines or sentences
+   * @param day day of the run, if it is known
    */
   public record Request(
       List<Entry> entries,
       Scripts.Found found,
       List<String> troubles,
       Optional<OwnLines> own,
-      List<String> actions) {
+      List<String> actions,
+      Optional<LocalDate> day) {
     /**
      * Copies the lists.
      *
@@ -46,6 +49,7 @@ public final class Debrief {
      * @param troubles why the record does not hold; empty if it does
      * @param own the trainee's own three lines; empty if he was not asked
      * @param actions what to do now, as command lines or sentences
+     * @param day day of the run, if it is known
      */
     public Request {
       entries = List.copyOf(entries);
@@ -146,6 +150,15 @@ public final class Debrief {
    */
   public Optional<Simulated> simulated() {
     return simulated;
+  }
+
+  /**
+   * Returns when the drill is due again.
+   *
+   * @return the clocks, counted from the day of the run
+   */
+  public DueAgain due() {
+    return DueAgain.after(sheet.charges(), request.found().ship().steaming().currencyDays());
   }
 
   /**

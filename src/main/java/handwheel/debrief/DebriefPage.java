@@ -8,6 +8,7 @@ import handwheel.scoring.Note;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Lays a debrief out: own words first, then the lesson, people, points, and what to do now. */
 final class DebriefPage {
@@ -263,8 +264,10 @@ final class DebriefPage {
         "Now do this",
         List.of(
             new Block.Bullets(
-                debrief.request().actions().stream()
-                    .map(a -> a.replace(Debrief.TURNED, debrief.lesson().at()))
+                Stream.concat(
+                        debrief.request().actions().stream()
+                            .map(a -> a.replace(Debrief.TURNED, debrief.lesson().at())),
+                        debrief.due().lines(debrief.request().day()).stream())
                     .toList())));
   }
 }

@@ -6,6 +6,8 @@ import java.util.Optional;
 
 /** Reads what an ordinary watch is like. */
 final class SteamingReader {
+  private static final int MOST_DAYS = 3650;
+
   private static final Shape HAZARD =
       Shape.of(
           "a hazard",
@@ -24,7 +26,8 @@ final class SteamingReader {
           "an ordinary watch",
           Key.must("calls", Form.LIST, "what is called while nothing happens").with(CALL),
           Key.must("reports", Form.IDS, "the reports a watch may pass"),
-          Key.must("hazards", Form.LIST, "what people are warned of").with(HAZARD));
+          Key.must("hazards", Form.LIST, "what people are warned of").with(HAZARD),
+          Key.may("currency-days", Form.WHOLE, "after so many days a drill is due again"));
 
   private SteamingReader() {}
 
@@ -35,7 +38,9 @@ final class SteamingReader {
                 new SteamingWatch(
                     m.list("calls", Limits.SCRIPT_ITEMS, SteamingReader::call),
                     m.get("reports", Scalars.ids(Scalars::id)).orElse(List.of()),
-                    m.list("hazards", Limits.SCRIPT_ITEMS, SteamingReader::hazard)));
+                    m.list("hazards", Limits.SCRIPT_ITEMS, SteamingReader::hazard),
+                    m.get("currency-days", Scalars.whole(1, MOST_DAYS))
+                        .orElse(SteamingWatch.USUAL_CURRENCY_DAYS)));
   }
 
   private static Optional<String> call(YamlNode node, Findings findings) {

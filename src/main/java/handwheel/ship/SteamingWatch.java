@@ -8,10 +8,16 @@ import java.util.List;
  * @param calls what is called to the fire room while nothing happens; may be none
  * @param reports ids of the reports a watch may pass, whatever the casualty
  * @param hazards what people are warned of before a drill that does not say what it is
+ * @param currencyDays after so many days a drill is due again in any case
  */
-public record SteamingWatch(List<String> calls, List<String> reports, List<Hazard> hazards) {
+public record SteamingWatch(
+    List<String> calls, List<String> reports, List<Hazard> hazards, int currencyDays) {
+  /** Where a ship says nothing of it; common practice, no source. */
+  public static final int USUAL_CURRENCY_DAYS = 90;
+
   /** A ship whose file says nothing of it. */
-  public static final SteamingWatch NONE = new SteamingWatch(List.of(), List.of(), List.of());
+  public static final SteamingWatch NONE =
+      new SteamingWatch(List.of(), List.of(), List.of(), USUAL_CURRENCY_DAYS);
 
   /**
    * Something in a fire room that hurts people.
@@ -30,6 +36,7 @@ public record SteamingWatch(List<String> calls, List<String> reports, List<Hazar
    * @param calls what is called to the fire room while nothing happens; may be none
    * @param reports ids of the reports a watch may pass, whatever the casualty
    * @param hazards what people are warned of before a drill that does not say what it is
+   * @param currencyDays after so many days a drill is due again in any case
    */
   public SteamingWatch {
     calls = List.copyOf(calls);

@@ -99,7 +99,12 @@ final class DebriefTest {
     Debrief debrief =
         Debrief.of(
             new Debrief.Request(
-                entries, SteamLeak.FOUND, List.of("line 7: " + EVIL), Optional.empty(), List.of()),
+                entries,
+                SteamLeak.FOUND,
+                List.of("line 7: " + EVIL),
+                Optional.empty(),
+                List.of(),
+                Optional.empty()),
             Runs.witness());
     assertThat(debrief.simulated()).isEmpty();
     assertThat(debrief.text()).contains("THIS RECORD DOES NOT HOLD");

@@ -87,7 +87,8 @@ final class Runs {
 
   static Debrief debrief(List<Entry> entries, Optional<OwnLines> own) {
     return Debrief.of(
-        new Debrief.Request(entries, SteamLeak.FOUND, List.of(), own, List.of("Again.")),
+        new Debrief.Request(
+            entries, SteamLeak.FOUND, List.of(), own, List.of("Again."), Optional.empty()),
         witness());
   }
 
