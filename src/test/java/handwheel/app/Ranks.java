@@ -1,6 +1,6 @@
 package handwheel.app;
 
-/** Rank correlation after Spearman: the product-moment correlation of the ranks, ties averaged. */
+/** Rank correlations; Spearman's is the product-moment correlation of the ranks, ties averaged. */
 final class Ranks {
   private Ranks() {}
 
@@ -17,6 +17,23 @@ final class Ranks {
       bb += (b[i] - mean) * (b[i] - mean);
     }
     return ab / Math.sqrt(aa * bb);
+  }
+
+  /** Rank correlation after Kendall, corrected for ties (tau-b). */
+  static double kendall(double[] x, double[] y) {
+    double agree = 0;
+    double untiedX = 0;
+    double untiedY = 0;
+    for (int i = 0; i < x.length; i++) {
+      for (int j = i + 1; j < x.length; j++) {
+        double dx = Math.signum(x[i] - x[j]);
+        double dy = Math.signum(y[i] - y[j]);
+        agree += dx * dy;
+        untiedX += dx * dx;
+        untiedY += dy * dy;
+      }
+    }
+    return agree / Math.sqrt(untiedX * untiedY);
   }
 
   private static double[] ranks(double[] values) {

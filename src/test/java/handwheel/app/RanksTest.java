@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 
-/** Published worked examples of Spearman's rank correlation, values from memory. */
+/** Published worked examples of rank correlations, values from memory. */
 class RanksTest {
   /** Ten pairs of a test score and hours watched, the much reprinted example: -29/165. */
   @Test
@@ -21,5 +21,13 @@ class RanksTest {
     double[] x = {1, 2, 3, 4, 5};
     double[] y = {5, 6, 7, 8, 7};
     assertThat(Ranks.spearman(x, y)).isCloseTo(0.82078268, within(1e-8));
+  }
+
+  /** The example in SciPy's documentation of kendalltau. */
+  @Test
+  void kendallsTauWithTies() {
+    double[] x = {12, 2, 1, 12, 2};
+    double[] y = {1, 4, 7, 1, 0};
+    assertThat(Ranks.kendall(x, y)).isCloseTo(-0.4714045207910317, within(1e-12));
   }
 }
