@@ -114,7 +114,8 @@ final class DebriefCommand implements Command {
             own,
             NextDrills.actions(read, drills),
             read.day());
-    return Debrief.of(request, new WitnessPlayer(read.found().casualty(), read.found().ship()));
+    return Debrief.of(
+        request, new WitnessPlayer(read.found().casualty(), read.found().ship()), new Cores());
   }
 
   private static void tell(Arguments args, Debrief debrief, Console console) throws IOException {

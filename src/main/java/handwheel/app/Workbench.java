@@ -6,7 +6,7 @@ import handwheel.proof.Trial;
 import handwheel.proof.Trials;
 import handwheel.ship.Ship;
 import java.util.List;
-import java.util.concurrent.ForkJoinPool;
+import java.util.function.Supplier;
 
 /** Plays trials side by side, as many as the machine has cores; the order of results is fixed. */
 final class Workbench implements Trials {
@@ -20,16 +20,10 @@ final class Workbench implements Trials {
 
   @Override
   public List<Outcome> play(List<Trial> trials) {
-    ForkJoinPool pool = new ForkJoinPool(Runtime.getRuntime().availableProcessors());
-    try {
-      return trials.stream()
-          .map(t -> pool.submit(() -> Outcome.of(casualty, ship, t)))
-          .toList()
-          .stream()
-          .map(task -> task.join())
-          .toList();
-    } finally {
-      pool.shutdown();
-    }
+    return new Cores()
+        .all(
+            trials.stream()
+                .<Supplier<Outcome>>map(t -> () -> Outcome.of(casualty, ship, t))
+                .toList());
   }
 }

@@ -6,6 +6,7 @@ import handwheel.ship.OrderText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * What each mistake cost. The drill is simulated again with that one act mended, and with all of
@@ -33,14 +34,21 @@ final class Costs {
     this.mending = new Mending(setup.casualty(), reader, witness);
   }
 
-  /** Returns the cost of each mistake that can be mended, in the order of the sheet. */
-  List<Cost> each() {
+  /** Simulates the run with each mistake mended, in the order of the sheet, and with all. */
+  Debrief.Simulated simulated(Tasks tasks) {
     List<TimedInput> inputs = RecordedInputs.of(run.entries(), reader);
-    return run.sheet().charges().stream()
+    List<Supplier<Costed>> todo = new ArrayList<>();
+    todo.add(() -> new Costed(Optional.empty(), all()));
+    run.sheet().charges().stream()
         .filter(c -> c.points() > 0)
-        .flatMap(c -> cost(c, inputs).stream())
-        .toList();
+        .forEach(c -> todo.add(() -> new Costed(cost(c, inputs), run.outcome())));
+    List<Costed> done = tasks.all(todo);
+    List<Cost> costs = done.stream().flatMap(d -> d.cost().stream()).toList();
+    return new Debrief.Simulated(run.outcome(), costs, done.get(0).outcome());
   }
+
+  /** What came of a task: the cost of a mistake, or the run with all of them mended. */
+  private record Costed(Optional<Cost> cost, Outcome outcome) {}
 
   private Optional<Cost> cost(Charge charge, List<TimedInput> inputs) {
     Optional<Cost> last = Optional.empty();
@@ -60,7 +68,7 @@ final class Costs {
   }
 
   /** Returns the run with everything mended, as far as that goes. */
-  Outcome all() {
+  private Outcome all() {
     Played best = run;
     Played now = run;
     for (int round = 0; round < ROUNDS && !now.sheet().charges().isEmpty(); round++) {

@@ -99,23 +99,38 @@ public final class Debrief {
    * @return the debrief
    */
   public static Debrief of(Request request, Player witness) {
+    return of(request, witness, Tasks.ONE_BY_ONE);
+  }
+
+  /**
+   * Makes a debrief, simulating several runs at once.
+   *
+   * @param request what it is made from
+   * @param witness plays the same drill right
+   * @param tasks does the simulations
+   * @return the debrief
+   */
+  public static Debrief of(Request request, Player witness, Tasks tasks) {
     Scripts.Found found = request.found();
     List<Entry> run = withoutScore(request.entries());
     ScoreSheet sheet = Scorer.score(found.casualty(), found.ship(), run);
     Entry.Run head = (Entry.Run) run.get(0);
     Mode mode = Mode.ofWord(head.mode()).orElse(Mode.PRACTICE);
     Rehearsal.Setup setup = new Rehearsal.Setup(found.ship(), found.casualty(), head.seed(), mode);
-    Played shown = Played.play(setup, witness);
+    Played shown = Played.play(setup.unkept(), witness);
     Optional<Simulated> simulated =
-        request.troubles().isEmpty() ? Optional.of(simulate(setup, run, shown)) : Optional.empty();
+        request.troubles().isEmpty()
+            ? Optional.of(simulate(setup.unkept(), run, shown, tasks))
+            : Optional.empty();
     return new Debrief(request, sheet, simulated, told(found, run, shown));
   }
 
-  private static Simulated simulate(Rehearsal.Setup setup, List<Entry> run, Played witness) {
+  private static Simulated simulate(
+      Rehearsal.Setup setup, List<Entry> run, Played witness, Tasks tasks) {
     OrderText reader = new OrderText(setup.ship(), setup.casualty().messages());
     Played played = Played.play(setup, new RecordedInputs(run, reader));
     Costs costs = new Costs(setup, played, witness);
-    return new Simulated(played.outcome(), costs.each(), costs.all());
+    return costs.simulated(tasks);
   }
 
   private static Lost.Told told(Scripts.Found found, List<Entry> run, Played witness) {

@@ -19,8 +19,30 @@ public final class Rehearsal {
    * @param casualty the script
    * @param seed seed of every draw
    * @param mode how it is run
+   * @param isDigested whether the state is hashed every second; a run that nobody keeps needs none
    */
-  public record Setup(Ship ship, Casualty casualty, long seed, Mode mode) {}
+  public record Setup(Ship ship, Casualty casualty, long seed, Mode mode, boolean isDigested) {
+    /**
+     * Makes a setup whose state is hashed.
+     *
+     * @param ship the ship
+     * @param casualty the script
+     * @param seed seed of every draw
+     * @param mode how it is run
+     */
+    public Setup(Ship ship, Casualty casualty, long seed, Mode mode) {
+      this(ship, casualty, seed, mode, true);
+    }
+
+    /**
+     * Returns the same for a run that nobody keeps.
+     *
+     * @return a setup whose state is not hashed; the entries are the same but for the hashes
+     */
+    public Setup unkept() {
+      return new Setup(ship, casualty, seed, mode, false);
+    }
+  }
 
   /**
    * Plays a run.
@@ -33,8 +55,7 @@ public final class Rehearsal {
    */
   public static List<Entry> play(
       Setup setup, Player player, EntrySink sink, Consumer<Session> afterTick) {
-    Session.Opener opener =
-        s -> Session.open(setup.ship(), setup.casualty(), setup.seed(), setup.mode(), s);
+    Session.Opener opener = s -> Session.open(setup, s);
     return play(opener, player, sink, afterTick);
   }
 

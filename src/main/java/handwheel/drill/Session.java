@@ -45,7 +45,12 @@ public final class Session {
   private boolean isOver;
 
   /** What a run is made from, so that it can be made again. */
-  private record Script(Ship ship, Casualty casualty, long seed, Mode mode, Paces paces) {}
+  private record Script(
+      Ship ship, Casualty casualty, long seed, Mode mode, Paces paces, boolean isDigested) {
+    Script(Ship ship, Casualty casualty, long seed, Mode mode, Paces paces) {
+      this(ship, casualty, seed, mode, paces, true);
+    }
+  }
 
   /** Opens a session on a sink. */
   interface Opener {
@@ -93,6 +98,14 @@ public final class Session {
   public static Session open(Ship ship, Casualty casualty, long seed, Mode mode, EntrySink sink) {
     Paces paces = new Paces(seed, Optional.empty());
     return new Session(new Script(ship, casualty, seed, mode, paces), sink);
+  }
+
+  static Session open(Rehearsal.Setup setup, EntrySink sink) {
+    Paces paces = new Paces(setup.seed(), Optional.empty());
+    return new Session(
+        new Script(
+            setup.ship(), setup.casualty(), setup.seed(), setup.mode(), paces, setup.isDigested()),
+        sink);
   }
 
   /** Opens a run in which everybody has the same pace. */
@@ -208,9 +221,14 @@ public final class Session {
     if (!scene.plant.isFinite()) {
       throw new IllegalStateException("a state of the plant is no number at tick " + scene.now);
     }
+    String hash = script.isDigested() ? hash() : "";
+    scene.log(new Entry.State(scene.now, hash, scene.instruments.changed()));
+  }
+
+  private String hash() {
     StateDigest digest = new StateDigest();
     walk(digest);
-    scene.log(new Entry.State(scene.now, digest.hex(), scene.instruments.changed()));
+    return digest.hex();
   }
 
   private void walk(StateWalker walker) {

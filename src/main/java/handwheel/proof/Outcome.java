@@ -53,7 +53,8 @@ public record Outcome(
    * @return what came of it
    */
   public static Outcome of(Casualty casualty, Ship ship, Trial trial) {
-    Rehearsal.Setup setup = new Rehearsal.Setup(ship, casualty, trial.seed(), Mode.PRACTICE);
+    Rehearsal.Setup setup =
+        new Rehearsal.Setup(ship, casualty, trial.seed(), Mode.PRACTICE).unkept();
     List<Entry> entries = Rehearsal.play(setup, trial.player().get(), e -> {}, s -> {});
     return new Outcome(
         trial,
