@@ -3,6 +3,7 @@ package handwheel.casualty;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 
 /**
  * A casualty script.
@@ -141,6 +142,42 @@ public record Casualty(
         witness,
         List.of(),
         List.of());
+  }
+
+  /**
+   * Returns what a run with these draws asks for: without the steps and the witness's lines that
+   * belong to another drawn word.
+   *
+   * @param drawn what was drawn, by name
+   * @return the casualty of that run
+   */
+  public Casualty inRun(SortedMap<String, Double> drawn) {
+    List<Step> steps = response.stream().filter(s -> isIn(s.only(), drawn)).toList();
+    List<String> ids = steps.stream().map(Step::id).toList();
+    return new Casualty(
+        id,
+        title,
+        family,
+        ship,
+        objective,
+        sha256,
+        cautions,
+        brief,
+        start,
+        limitTicks,
+        vary,
+        phases,
+        steps.stream().map(s -> s.following(ids)).toList(),
+        nevers,
+        outcomes,
+        passPoints,
+        witness.stream().filter(l -> isIn(l.only(), drawn)).toList(),
+        questions,
+        otherReports);
+  }
+
+  private static boolean isIn(Optional<When.DrawnIs> only, SortedMap<String, Double> drawn) {
+    return only.isEmpty() || only.get().holds(drawn);
   }
 
   /**

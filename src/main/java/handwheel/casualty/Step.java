@@ -1,6 +1,7 @@
 package handwheel.casualty;
 
 import java.util.Collections;
+import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -15,6 +16,7 @@ import java.util.TreeMap;
  * @param place where it is best done
  * @param after ids of the steps that must come before, each with the trade rule that says so
  * @param grade what it is worth
+ * @param only the drawn word with which it is asked for; always if empty
  */
 public record Step(
     String id,
@@ -23,7 +25,8 @@ public record Step(
     Optional<Window> done,
     Optional<Side> place,
     SortedMap<String, String> after,
-    Grade grade) {
+    Grade grade,
+    Optional<When.DrawnIs> only) {
   /**
    * Copies the map.
    *
@@ -34,9 +37,17 @@ public record Step(
    * @param place where it is best done
    * @param after ids of the steps that must come before, each with the trade rule that says so
    * @param grade what it is worth
+   * @param only the drawn word with which it is asked for; always if empty
    */
   public Step {
     after = Collections.unmodifiableSortedMap(new TreeMap<>(after));
+  }
+
+  /** Returns the same, following only steps that are there. */
+  Step following(List<String> there) {
+    TreeMap<String, String> kept = new TreeMap<>(after);
+    kept.keySet().retainAll(there);
+    return new Step(id, test, within, done, place, kept, grade, only);
   }
 
   /** On which side of the bulkhead an act is done. */

@@ -1,6 +1,7 @@
 package handwheel.casualty;
 
 import java.util.List;
+import java.util.SortedMap;
 
 /** A condition of a transition or a never. */
 public sealed interface When {
@@ -158,6 +159,17 @@ public sealed interface When {
    * @param index which of its words, from 0
    */
   record DrawnIs(String variation, int index) implements When {
+    /**
+     * Returns whether it holds.
+     *
+     * @param drawn what was drawn, by name
+     * @return true if this word was drawn
+     */
+    public boolean holds(SortedMap<String, Double> drawn) {
+      Double at = drawn.get(variation);
+      return at != null && at.intValue() == index;
+    }
+
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.drawnIs(this);

@@ -22,7 +22,7 @@ public interface Scripts {
      *
      * @param seed seed of the run
      * @param mode how it is run
-     * @return the same, inside an ordinary watch if the mode is sealed
+     * @return the same with what was drawn, inside an ordinary watch if the mode is sealed
      */
     public Found played(long seed, Mode mode) {
       return new Found(ship, SealedWatch.played(casualty, ship, seed, mode));

@@ -83,8 +83,7 @@ final class Facts implements When.Visitor<Boolean> {
 
   @Override
   public Boolean drawnIs(When.DrawnIs when) {
-    Double index = drawn.get(when.variation());
-    return index != null && index.intValue() == when.index();
+    return when.holds(drawn);
   }
 
   @Override

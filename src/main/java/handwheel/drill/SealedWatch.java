@@ -60,10 +60,11 @@ public final class SealedWatch {
    * @param ship her ship
    * @param seed seed of the run
    * @param mode how it is run
-   * @return the script, inside an ordinary watch if the mode is sealed
+   * @return the script with what was drawn, inside an ordinary watch if the mode is sealed
    */
   public static Casualty played(Casualty casualty, Ship ship, long seed, Mode mode) {
-    return mode == Mode.SEALED ? of(casualty, ship, seed) : casualty;
+    Casualty inRun = Draws.inRun(casualty, seed);
+    return mode == Mode.SEALED ? of(inRun, ship, seed) : inRun;
   }
 
   private Casualty sealed() {

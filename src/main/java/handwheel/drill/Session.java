@@ -2,7 +2,6 @@ package handwheel.drill;
 
 import handwheel.casualty.Casualty;
 import handwheel.casualty.CrewState;
-import handwheel.casualty.Variation;
 import handwheel.logbook.Entry;
 import handwheel.logbook.EntrySink;
 import handwheel.plant.Plant;
@@ -72,7 +71,7 @@ public final class Session {
               held[0].note(entry);
               sink.accept(entry);
             });
-    SortedMap<String, Double> drawn = draws(script);
+    SortedMap<String, Double> drawn = Draws.of(script.casualty(), script.seed());
     this.facts = new Facts(scene, new Truths(scene), drawn);
     held[0] = facts;
     this.crew = new Crew(scene, crewState(script), script.paces());
@@ -120,16 +119,6 @@ public final class Session {
     condition.ports().forEach((port, at) -> ports.put(port.id(), at));
     plant.restore(condition.states(), ports);
     return plant;
-  }
-
-  private static SortedMap<String, Double> draws(Script script) {
-    SortedMap<String, Double> drawn = new TreeMap<>();
-    for (Variation v : script.casualty().vary()) {
-      SplitMix64 stream = SplitMix64.of(script.seed(), "vary " + v.name());
-      double at = stream.between(v.fromSi(), v.toSi());
-      drawn.put(v.name(), v.isOfWords() ? StrictMath.floor(at) : at);
-    }
-    return drawn;
   }
 
   /** Returns how well the watch is drilled in this run; what is drawn can be drawn again. */

@@ -5,6 +5,7 @@ import handwheel.casualty.Step;
 import handwheel.casualty.StepTest;
 import handwheel.casualty.WitnessLine;
 import handwheel.diagnostics.SourceSpot;
+import handwheel.drill.Draws;
 import handwheel.scoring.StepResult;
 import handwheel.ship.Order;
 import handwheel.ship.OrderText;
@@ -15,12 +16,16 @@ import java.util.Optional;
 /**
  * The run of the witness that all mutants are made from.
  *
- * @param casualty the script
+ * @param casualty the script with what that run drew
  * @param ship its ship
  * @param run the run
  */
 record Base(Casualty casualty, Ship ship, Outcome run) {
   private static final String PREFERENCE = "O1";
+
+  static Base of(Casualty script, Ship ship, Outcome run) {
+    return new Base(Draws.inRun(script, run.trial().seed()), ship, run);
+  }
 
   long seed() {
     return run.trial().seed();

@@ -22,7 +22,7 @@ final class Bases {
     for (Outcome outcome : right) {
       boolean isNew = seen.addAll(outcome.words());
       if (!outcome.orders().isEmpty() && (isNew || bases.isEmpty())) {
-        bases.add(new Base(casualty, ship, outcome));
+        bases.add(Base.of(casualty, ship, outcome));
       }
     }
     return bases;

@@ -1,6 +1,7 @@
 package handwheel.proof;
 
 import handwheel.casualty.Casualty;
+import handwheel.drill.Draws;
 import handwheel.drill.Engine;
 import handwheel.scoring.CriticalAct;
 import handwheel.ship.Order;
@@ -38,6 +39,10 @@ public final class Crossed {
       bases = List.copyOf(bases);
     }
 
+    private static WitnessPlayer player(Casualty casualty, Ship ship, long seed) {
+      return new WitnessPlayer(Draws.inRun(casualty, seed), ship);
+    }
+
     /**
      * Plays the witness of a script.
      *
@@ -49,7 +54,7 @@ public final class Crossed {
     public static Script of(Casualty casualty, Ship ship, Trials trials) {
       List<Trial> witness =
           LongStream.rangeClosed(1, SEEDS)
-              .mapToObj(s -> new Trial("witness", s, () -> new WitnessPlayer(casualty, ship)))
+              .mapToObj(s -> new Trial("witness", s, () -> player(casualty, ship, s)))
               .toList();
       List<Outcome> right = trials.play(witness).stream().filter(Outcome::isRight).toList();
       List<Base> bases = Bases.of(casualty, ship, right);
@@ -113,7 +118,7 @@ public final class Crossed {
 
   private static Trial trial(Script happens, Outcome base, Outcome other, String name) {
     long shift = start(base) - start(other);
-    Base reader = new Base(happens.casualty(), happens.ship(), base);
+    Base reader = Base.of(happens.casualty(), happens.ship(), base);
     List<ListPlayer.Timed> timed =
         other.orders().stream()
             .flatMap(

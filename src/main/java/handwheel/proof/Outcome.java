@@ -1,6 +1,7 @@
 package handwheel.proof;
 
 import handwheel.casualty.Casualty;
+import handwheel.drill.Draws;
 import handwheel.drill.Mode;
 import handwheel.drill.Rehearsal;
 import handwheel.logbook.Entry;
@@ -47,12 +48,13 @@ public record Outcome(
   /**
    * Plays a trial.
    *
-   * @param casualty the script
+   * @param script the script
    * @param ship its ship
    * @param trial what is tried
    * @return what came of it
    */
-  public static Outcome of(Casualty casualty, Ship ship, Trial trial) {
+  public static Outcome of(Casualty script, Ship ship, Trial trial) {
+    Casualty casualty = Draws.inRun(script, trial.seed());
     Rehearsal.Setup setup =
         new Rehearsal.Setup(ship, casualty, trial.seed(), Mode.PRACTICE).unkept();
     List<Entry> entries = Rehearsal.play(setup, trial.player().get(), e -> {}, s -> {});

@@ -3,6 +3,7 @@ package handwheel.proof;
 import handwheel.casualty.Casualty;
 import handwheel.diagnostics.Finding;
 import handwheel.diagnostics.SourceSpot;
+import handwheel.drill.Draws;
 import handwheel.drill.Engine;
 import handwheel.scoring.Charge;
 import handwheel.ship.Ship;
@@ -92,8 +93,12 @@ public final class Prover {
 
   private List<Trial> witness() {
     return LongStream.rangeClosed(1, effort.seeds())
-        .mapToObj(seed -> new Trial("the witness", seed, () -> new WitnessPlayer(casualty, ship)))
+        .mapToObj(seed -> new Trial("the witness", seed, () -> player(seed)))
         .toList();
+  }
+
+  private WitnessPlayer player(long seed) {
+    return new WitnessPlayer(Draws.inRun(casualty, seed), ship);
   }
 
   /** Nothing is ordered, with a few seeds and in every case that was drawn. */
@@ -149,7 +154,7 @@ public final class Prover {
   private int mutants(List<Base> bases, List<Outcome> right) {
     List<Mutant> each = each(bases);
     right.stream()
-        .flatMap(o -> Uncaught.of(new Base(casualty, ship, o)).stream())
+        .flatMap(o -> Uncaught.of(Base.of(casualty, ship, o)).stream())
         .limit(MOST_UNCAUGHT)
         .forEach(each::add);
     List<Outcome> outcomes = play(each);

@@ -47,7 +47,7 @@ final class ConditionReader implements NodeReader<When> {
           Key.must("count", Form.WORD, "the watch was counted").with(List.of("whole")),
           Key.must(IS, Form.TRUE_FALSE, "whether it must be so"));
 
-  private static final Shape DRAWN =
+  static final Shape DRAWN =
       Shape.of(
           "a `drawn:` condition",
           Key.must("drawn", Form.ID, "a variation that draws words"),
@@ -180,6 +180,11 @@ final class ConditionReader implements NodeReader<When> {
     Optional<String> whole = map.word("count");
     Optional<Boolean> is = map.get(IS, Scalars::trueOrFalse);
     return whole.flatMap(w -> is.map(When.CountDone::new));
+  }
+
+  /** Reads the drawn word with which a step or a line is there. */
+  Optional<When.DrawnIs> only(YamlNode node, Findings findings) {
+    return MapNode.of(node, DRAWN, findings).flatMap(this::drawn).map(When.DrawnIs.class::cast);
   }
 
   private Optional<When> drawn(MapNode map) {

@@ -13,7 +13,6 @@ import java.util.Locale;
 
 /** Checks what no single part of a script shows. */
 final class ScriptChecks {
-  private static final int ALL_POINTS = 100;
   private static final int SHORTEST_WORD = 3;
 
   private final MapNode map;
@@ -38,18 +37,13 @@ final class ScriptChecks {
   }
 
   /** Checks the steps against each other. */
-  void steps(List<Step> steps, boolean isWhole) {
+  void steps(List<Step> steps, List<Variation> vary, boolean isWhole) {
     if (steps.stream().map(Step::id).distinct().count() == steps.size()) {
       AfterCycles.report(steps, findings);
       RedundantAfter.report(steps, findings);
     }
-    int sum = steps.stream().mapToInt(s -> s.grade().points()).sum();
-    if (isWhole && map.has("response") && sum != ALL_POINTS) {
-      findings.add(
-          FindingId.POINTS_SUM,
-          spot("response"),
-          "the points of the response add up to " + sum + "; they must make " + ALL_POINTS,
-          "Change the points of the steps.");
+    if (isWhole && map.has("response")) {
+      new PointSums(steps, spot("response"), findings).check(vary);
     }
   }
 

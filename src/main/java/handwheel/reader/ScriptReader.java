@@ -117,7 +117,7 @@ public final class ScriptReader {
     checks.phases(phases, findings.lost() == lostBefore);
     lostBefore = findings.lost();
     List<Step> steps = map.list("response", Limits.SCRIPT_ITEMS, new StepReader(scope)::read);
-    checks.steps(steps, findings.lost() == lostBefore);
+    checks.steps(steps, vary, findings.lost() == lostBefore);
     Casualty casualty = assembled(map, scope, new Parts(vary, phases, steps));
     checks.whole(casualty, amounts);
     return casualty;

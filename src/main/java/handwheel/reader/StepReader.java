@@ -3,6 +3,7 @@ package handwheel.reader;
 import handwheel.casualty.Grade;
 import handwheel.casualty.Step;
 import handwheel.casualty.StepTest;
+import handwheel.casualty.When;
 import handwheel.casualty.Window;
 import java.util.List;
 import java.util.Locale;
@@ -19,7 +20,9 @@ final class StepReader {
           Key.may("within", Form.WINDOW, "how soon it must be done"),
           Key.may("done", Form.WINDOW, "how soon its effect must be complete"),
           Key.may("place", Form.WORD, "where it is best done").with(SIDES),
-          Key.may("after", Form.NAMED, "the steps that come before it, each with its trade rule"));
+          Key.may("after", Form.NAMED, "the steps that come before it, each with its trade rule"),
+          Key.may("only", Form.MAPPING, "the drawn word with which it is asked for")
+              .with(ConditionReader.DRAWN));
 
   static final OneShapeOf SHAPES =
       OneShapeOf.of(
@@ -76,6 +79,7 @@ final class StepReader {
     Optional<Window> done = map.get("done", new WindowReader(scope));
     SortedMap<String, String> after = map.get("after", this::after).orElseGet(TreeMap::new);
     Optional<Grade> grade = GradeReader.read(map);
+    Optional<When.DrawnIs> only = map.get("only", new ConditionReader(scope)::only);
     checkOrder(map, within, done);
     List.of("within", "done").forEach(k -> checkOther(map, k, id));
     return All.there(id, test, grade)
@@ -87,7 +91,8 @@ final class StepReader {
                 done,
                 place,
                 after,
-                grade.orElseThrow()))
+                grade.orElseThrow(),
+                only))
         : Optional.empty();
   }
 

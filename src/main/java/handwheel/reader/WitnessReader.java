@@ -1,6 +1,7 @@
 package handwheel.reader;
 
 import handwheel.casualty.Upon;
+import handwheel.casualty.When;
 import handwheel.casualty.WitnessLine;
 import handwheel.ship.Order;
 import java.util.Optional;
@@ -12,7 +13,9 @@ final class WitnessReader {
           "a line of the witness",
           Key.must("upon", Form.UPON, "what it waits for"),
           Key.must("wait", Form.TIME, "how long after it"),
-          Key.must("say", Form.ORDER, "the order it then says"));
+          Key.must("say", Form.ORDER, "the order it then says"),
+          Key.may("only", Form.MAPPING, "the drawn word with which it is said")
+              .with(ConditionReader.DRAWN));
 
   private final Scope scope;
   private boolean isFirst = true;
@@ -31,6 +34,7 @@ final class WitnessReader {
     Optional<Upon> upon = map.get("upon", new UponReader(scope));
     Optional<Long> waitTicks = map.get("wait", Measures.ticks(0));
     Optional<Order> say = map.get("say", new OrderNode(scope.orders()));
+    Optional<When.DrawnIs> only = map.get("only", new ConditionReader(scope)::only);
     if (isFirst && upon.filter(Upon.Said.class::isInstance).isPresent()) {
       map.findings()
           .add(
@@ -42,7 +46,11 @@ final class WitnessReader {
     return All.there(upon, waitTicks, say)
         ? Optional.of(
             new WitnessLine(
-                upon.orElseThrow(), waitTicks.orElseThrow(), say.orElseThrow().text(), map.spot()))
+                upon.orElseThrow(),
+                waitTicks.orElseThrow(),
+                say.orElseThrow().text(),
+                map.spot(),
+                only))
         : Optional.empty();
   }
 }

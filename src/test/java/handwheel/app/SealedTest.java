@@ -42,7 +42,7 @@ final class SealedTest {
     long watchTicks = sealed.limitTicks() - LEAK.casualty().limitTicks();
     assertThat(watchTicks).isBetween(120L * 20, 300L * 20);
     assertThat(SealedWatch.played(LEAK.casualty(), LEAK.ship(), 5, Mode.SCORED))
-        .isSameAs(LEAK.casualty());
+        .isEqualTo(LEAK.casualty());
   }
 
   /** The witness waits for the roar as ever; minutes of an ordinary watch come before it. */

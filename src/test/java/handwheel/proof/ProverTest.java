@@ -127,7 +127,7 @@ final class ProverTest {
     Casualty leak = read(text(Path.of("drills/steam-leak.yaml")));
     Outcome caught =
         Outcome.of(leak, SHIP, new Trial("right", 4, () -> new WitnessPlayer(leak, SHIP)));
-    List<Mutant> letPass = Uncaught.of(new Base(leak, SHIP, caught));
+    List<Mutant> letPass = Uncaught.of(Base.of(leak, SHIP, caught));
 
     assertThat(caught.isRight()).isTrue();
     assertThat(letPass).hasSize(1);

@@ -183,7 +183,7 @@ final class Script {
 
     private Step build(SourceSpot spot) {
       Grade grade = new Grade(points, isCritical, basis, rule, why, spot);
-      return new Step(id, test, within, done, place, after, grade);
+      return new Step(id, test, within, done, place, after, grade, Optional.empty());
     }
   }
 }
