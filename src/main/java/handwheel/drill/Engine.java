@@ -3,7 +3,7 @@ package handwheel.drill;
 /** The version of everything that decides a run. */
 public final class Engine {
   /** Version of the program; a record names it, and only the same version simulates the same. */
-  public static final String VERSION = "0.2.0";
+  public static final String VERSION = "0.3.0";
 
   /** Ticks in a second of simulated time. */
   public static final int TICKS_PER_S = 20;

@@ -47,7 +47,8 @@ final class Roads {
   }
 
   /**
-   * Finds the quickest route to the nearest place that will do.
+   * Finds the quickest route to the nearest place that will do. Who is outside the fire room does
+   * not go through it to another place outside, be that the shorter way.
    *
    * @param start where he stands; may itself be blocked
    * @param goal where he may stop
@@ -55,6 +56,18 @@ final class Roads {
    * @param pace how fast he is
    */
   Optional<Route> quickest(
+      Place start, Predicate<Place> goal, Predicate<Place> isBlocked, Pace pace) {
+    if (!start.isInside()) {
+      Predicate<Place> isThrough = p -> p.isInside() && !goal.test(p);
+      Optional<Route> around = search(start, goal, isBlocked.or(isThrough), pace);
+      if (around.isPresent()) {
+        return around;
+      }
+    }
+    return search(start, goal, isBlocked, pace);
+  }
+
+  private Optional<Route> search(
       Place start, Predicate<Place> goal, Predicate<Place> isBlocked, Pace pace) {
     int n = places.size();
     double[] best = new double[n];

@@ -1,6 +1,7 @@
 package handwheel.proof;
 
 import handwheel.casualty.Casualty;
+import handwheel.casualty.CrewState;
 import handwheel.diagnostics.Finding;
 import handwheel.diagnostics.SourceSpot;
 import handwheel.drill.Draws;
@@ -24,6 +25,7 @@ import java.util.stream.Stream;
 public final class Prover {
   private static final Effort FULL = new Effort(50, 100);
   private static final int IDLE_SEEDS = 5;
+  private static final String GREEN = "crew=" + CrewState.GREEN;
   private static final int MOST_UNCAUGHT = 10;
 
   /** Cues a person can follow: ten in ten minutes (informed by EEMUA 191, value from memory). */
@@ -178,7 +180,12 @@ public final class Prover {
         .collect(Collectors.toCollection(ArrayList::new));
   }
 
-  private int cheap(List<Base> bases) {
+  /**
+   * What a drilled watch does unordered is no cheap win; so with a green one where there is one.
+   */
+  private int cheap(List<Base> all) {
+    List<Base> green = all.stream().filter(b -> b.run().words().contains(GREEN)).toList();
+    List<Base> bases = green.isEmpty() ? all : green;
     List<Mutant> tries = new ArrayList<>();
     for (int i = 0; i < bases.size(); i++) {
       int upTo = effort.cheapTries() * (i + 1) / bases.size();
