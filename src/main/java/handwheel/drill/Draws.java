@@ -1,6 +1,7 @@
 package handwheel.drill;
 
 import handwheel.casualty.Casualty;
+import handwheel.casualty.CrewState;
 import handwheel.casualty.Variation;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -24,6 +25,21 @@ public final class Draws {
       drawn.put(v.name(), v.isOfWords() ? StrictMath.floor(at) : at);
     }
     return drawn;
+  }
+
+  /**
+   * Returns how well the watch is drilled in a run; what is drawn can be drawn again.
+   *
+   * @param casualty the script
+   * @param seed seed of the run
+   * @return green or drilled
+   */
+  public static CrewState crew(Casualty casualty, long seed) {
+    CrewState state = casualty.start().crew();
+    if (state != CrewState.DRAWN) {
+      return state;
+    }
+    return SplitMix64.of(seed, "crew").nextDouble() < 0.5 ? CrewState.GREEN : CrewState.DRILLED;
   }
 
   /**

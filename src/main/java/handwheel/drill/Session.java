@@ -1,7 +1,6 @@
 package handwheel.drill;
 
 import handwheel.casualty.Casualty;
-import handwheel.casualty.CrewState;
 import handwheel.logbook.Entry;
 import handwheel.logbook.EntrySink;
 import handwheel.plant.Plant;
@@ -74,7 +73,7 @@ public final class Session {
     SortedMap<String, Double> drawn = Draws.of(script.casualty(), script.seed());
     this.facts = new Facts(scene, new Truths(scene), drawn);
     held[0] = facts;
-    this.crew = new Crew(scene, crewState(script), script.paces());
+    this.crew = new Crew(scene, Draws.crew(script.casualty(), script.seed()), script.paces());
     this.faults = new Faults(scene, drawn);
     this.story = new Story(scene, script.casualty(), drawn, facts, faults);
     this.nevers = new Nevers(scene, script.casualty(), facts);
@@ -119,16 +118,6 @@ public final class Session {
     condition.ports().forEach((port, at) -> ports.put(port.id(), at));
     plant.restore(condition.states(), ports);
     return plant;
-  }
-
-  /** Returns how well the watch is drilled in this run; what is drawn can be drawn again. */
-  private static CrewState crewState(Script script) {
-    CrewState state = script.casualty().start().crew();
-    if (state != CrewState.DRAWN) {
-      return state;
-    }
-    double draw = SplitMix64.of(script.seed(), "crew").nextDouble();
-    return draw < 0.5 ? CrewState.GREEN : CrewState.DRILLED;
   }
 
   private void open(SortedMap<String, Double> drawn) {

@@ -18,7 +18,7 @@ import java.util.stream.Stream;
  * @param trial what was tried
  * @param orders every order said, in order
  * @param cueTicks when each cue was given
- * @param words every word drawn, such as {@code side=superheater}
+ * @param words every word drawn, such as {@code side=superheater}, and how drilled the crew is
  * @param sheet how it was scored
  */
 public record Outcome(
@@ -36,7 +36,7 @@ public record Outcome(
    * @param trial what was tried
    * @param orders every order said, in order
    * @param cueTicks when each cue was given
-   * @param words every word drawn, such as {@code side=superheater}
+   * @param words every word drawn, such as {@code side=superheater}, and how drilled the crew is
    * @param sheet how it was scored
    */
   public Outcome {
@@ -65,7 +65,10 @@ public record Outcome(
             .map(Entry.OrderSaid.class::cast)
             .toList(),
         entries.stream().filter(Entry.CueGiven.class::isInstance).map(Entry::t).toList(),
-        entries.stream().flatMap(e -> word(casualty, e)).toList(),
+        Stream.concat(
+                Stream.of("crew=" + Draws.crew(casualty, trial.seed())),
+                entries.stream().flatMap(e -> word(casualty, e)))
+            .toList(),
         Scorer.score(casualty, ship, entries));
   }
 

@@ -25,15 +25,21 @@ final class Slips {
   static List<Mutant> of(Base base) {
     Slips slips = new Slips(base);
     for (int i = 0; i < base.orders(); i++) {
-      slips.dropped(i);
-      slips.delayed(i);
-      slips.repeated(i);
-      if (i > 0) {
-        slips.advanced(i);
-        slips.swapped(i);
+      if (!Uncaught.isBelay(base, i)) {
+        slips.all(i);
       }
     }
     return slips.mutants;
+  }
+
+  private void all(int at) {
+    dropped(at);
+    delayed(at);
+    repeated(at);
+    if (at > 0 && !Uncaught.isBelay(base, at - 1)) {
+      advanced(at);
+      swapped(at);
+    }
   }
 
   private void dropped(int at) {

@@ -10,6 +10,11 @@ final class Uncaught {
 
   private Uncaught() {}
 
+  /** Whether an order takes back another; that is judged with the order it takes back. */
+  static boolean isBelay(Base base, int index) {
+    return base.say(index).startsWith(BELAY);
+  }
+
   /**
    * Returns a mutant for each wrong repeat-back of the run in which the order that was said again
    * earns points: neither the belaying nor the order again is said.

@@ -147,7 +147,7 @@ final class ProverTest {
             .toList();
     List<Base> bases = Bases.of(drawn, SHIP, runs);
 
-    assertThat(bases).hasSizeBetween(2, 4);
+    assertThat(bases).hasSizeBetween(2, 6);
     assertThat(bases.stream().flatMap(b -> b.run().words().stream()).distinct())
         .containsExactlyInAnyOrderElementsOf(
             runs.stream().flatMap(o -> o.words().stream()).distinct().toList())
