@@ -1,7 +1,7 @@
 package handwheel.app;
 
-import handwheel.archive.RecordFile;
 import handwheel.debrief.Debrief;
+import handwheel.debrief.Groundwork;
 import handwheel.debrief.Moment;
 import handwheel.debrief.OwnLines;
 import handwheel.debrief.Scripts;
@@ -26,6 +26,7 @@ final class DebriefCommand implements Command {
   private static final int DAY_CHARS = 10;
 
   private final Drills drills;
+  private final KnownScripts scripts;
 
   /** A record that was read: its file, its entries, its script, why it does not hold. */
   record Read(
@@ -37,6 +38,7 @@ final class DebriefCommand implements Command {
 
   DebriefCommand(Drills drills) {
     this.drills = drills;
+    this.scripts = new KnownScripts(drills);
   }
 
   @Override
@@ -60,8 +62,12 @@ final class DebriefCommand implements Command {
     if (!Files.isRegularFile(path)) {
       throw new Usage("there is no record `" + path + "`.");
     }
-    RunRecord record = RecordFile.read(path);
-    Verification verification = Verification.of(record, drills);
+    RunRecord record = new RecordAndScript(scripts).read(path);
+    Optional<Double> at = Instants.of(args);
+    boolean isDebrief = at.isEmpty() && !args.has("--witness");
+    Optional<Groundwork> ground = isDebrief ? Optional.of(laid(record)) : Optional.empty();
+    Verification verification =
+        ground.map(Groundwork::verification).orElseGet(() -> Verification.of(record, scripts));
     if (!args.has("--json")) {
       verification.troubles().forEach(t -> console.result("THIS RECORD DOES NOT HOLD: " + t));
     }
@@ -70,16 +76,20 @@ final class DebriefCommand implements Command {
       return Exit.NOT_UNDERSTOOD;
     }
     Scripts.Found found = found((Entry.Run) record.entries().get(0));
-    Optional<Double> at = Instants.of(args);
     if (args.has("--witness")) {
       WitnessText.of(record.entries()).forEach(console::result);
     } else if (at.isPresent()) {
       Moment.around(record.entries(), found, at.get()).forEach(console::result);
-    } else {
+    } else if (ground.isPresent()) {
       Read read = new Read(path, record.entries(), found, verification.troubles(), day(record));
-      tell(args, debrief(args, read, console), console);
+      tell(args, debrief(args, read, ground.get(), console), console);
     }
     return verification.holds() ? Exit.YES : Exit.NO;
+  }
+
+  private Groundwork laid(RunRecord record) {
+    return Groundwork.of(
+        record, scripts, f -> new WitnessPlayer(f.casualty(), f.ship()), new Cores());
   }
 
   /** The day on which the run was begun, as its record says. */
@@ -96,14 +106,15 @@ final class DebriefCommand implements Command {
   }
 
   private Scripts.Found found(Entry.Run run) throws Usage {
-    Optional<Scripts.Found> found = drills.find(run);
+    Optional<Scripts.Found> found = scripts.find(run);
     if (found.isEmpty()) {
       throw new Usage("script `" + run.script() + "` of ship `" + run.ship() + "` is not here.");
     }
     return found.get();
   }
 
-  private Debrief debrief(Arguments args, Read read, Console console) throws Usage, IOException {
+  private Debrief debrief(Arguments args, Read read, Groundwork ground, Console console)
+      throws Usage, IOException {
     Optional<OwnLines> own =
         new OwnFile(read.path()).find(args.value("--own"), args.has("--json"), console);
     Debrief.Request request =
@@ -114,8 +125,7 @@ final class DebriefCommand implements Command {
             own,
             NextDrills.actions(read, drills),
             read.day());
-    return Debrief.of(
-        request, new WitnessPlayer(read.found().casualty(), read.found().ship()), new Cores());
+    return Debrief.of(request, ground, new Cores());
   }
 
   private static void tell(Arguments args, Debrief debrief, Console console) throws IOException {

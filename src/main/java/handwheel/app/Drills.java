@@ -17,6 +17,7 @@ import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -176,7 +177,9 @@ final class Drills implements Scripts {
 
   @Override
   public Optional<Found> find(String shipId, String scriptId) {
-    for (String name : scripts()) {
+    List<String> names = new ArrayList<>(scripts());
+    names.sort(Comparator.comparing(n -> !n.equals(scriptId)));
+    for (String name : names) {
       try {
         Optional<Found> found = load(folder.resolve(name + YAML)).found();
         if (found.isPresent() && found.get().casualty().id().equals(scriptId)) {

@@ -1,6 +1,5 @@
 package handwheel.debrief;
 
-import handwheel.drill.Mode;
 import handwheel.drill.Player;
 import handwheel.drill.Rehearsal;
 import handwheel.logbook.Entry;
@@ -91,46 +90,27 @@ public final class Debrief {
         new Lessons(lost, Times.of(run), words).of(request.found().casualty(), sheet, costs);
   }
 
+  /** Makes a debrief of entries, one simulation after the other. */
+  static Debrief of(Request request, Player witness) {
+    return of(request, Groundwork.of(request, witness), Tasks.ONE_BY_ONE);
+  }
+
   /**
    * Makes a debrief. A record that does not hold is told from its lines alone and not simulated.
    *
    * @param request what it is made from
-   * @param witness plays the same drill right
+   * @param ground what was simulated for it already
+   * @param tasks does the further simulations
    * @return the debrief
    */
-  public static Debrief of(Request request, Player witness) {
-    return of(request, witness, Tasks.ONE_BY_ONE);
-  }
-
-  /**
-   * Makes a debrief, simulating several runs at once.
-   *
-   * @param request what it is made from
-   * @param witness plays the same drill right
-   * @param tasks does the simulations
-   * @return the debrief
-   */
-  public static Debrief of(Request request, Player witness, Tasks tasks) {
+  public static Debrief of(Request request, Groundwork ground, Tasks tasks) {
     Scripts.Found found = request.found();
     List<Entry> run = withoutScore(request.entries());
     ScoreSheet sheet = Scorer.score(found.casualty(), found.ship(), run);
-    Entry.Run head = (Entry.Run) run.get(0);
-    Mode mode = Mode.ofWord(head.mode()).orElse(Mode.PRACTICE);
-    Rehearsal.Setup setup = new Rehearsal.Setup(found.ship(), found.casualty(), head.seed(), mode);
-    Played shown = Played.play(setup.unkept(), witness);
+    Rehearsal.Setup setup = Groundwork.setup(found, (Entry.Run) run.get(0));
     Optional<Simulated> simulated =
-        request.troubles().isEmpty()
-            ? Optional.of(simulate(setup.unkept(), run, shown, tasks))
-            : Optional.empty();
-    return new Debrief(request, sheet, simulated, told(found, run, shown));
-  }
-
-  private static Simulated simulate(
-      Rehearsal.Setup setup, List<Entry> run, Played witness, Tasks tasks) {
-    OrderText reader = new OrderText(setup.ship(), setup.casualty().messages());
-    Played played = Played.play(setup, new RecordedInputs(run, reader));
-    Costs costs = new Costs(setup, played, witness);
-    return costs.simulated(tasks);
+        ground.run().map(played -> new Costs(setup, played, ground.witness()).simulated(tasks));
+    return new Debrief(request, sheet, simulated, told(found, run, ground.witness()));
   }
 
   private static Lost.Told told(Scripts.Found found, List<Entry> run, Played witness) {

@@ -3,6 +3,7 @@ package handwheel.debrief;
 import handwheel.drill.Engine;
 import handwheel.drill.Mode;
 import handwheel.drill.Rehearsal;
+import handwheel.drill.Session;
 import handwheel.logbook.ChainedEntries;
 import handwheel.logbook.ChainedLine;
 import handwheel.logbook.Entry;
@@ -13,6 +14,7 @@ import handwheel.ship.OrderText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * Whether a record holds: its chain, its signature, its script and ship, its simulation, its score.
@@ -65,19 +67,30 @@ public record Verification(List<Trouble> found) {
    * @return what was found
    */
   public static Verification of(RunRecord record, Scripts scripts) {
+    return checked(record, scripts, session -> {}).verification();
+  }
+
+  /** What was found, and the run simulated again if it came to that. */
+  record Checked(Verification verification, Optional<Scored> again) {}
+
+  /** Verifies a record; whoever wants to measure the simulation is called after every tick. */
+  static Checked checked(RunRecord record, Scripts scripts, Consumer<Session> afterTick) {
     if (!record.holds()) {
-      return new Verification(record.problems().stream().map(Verification::chain).toList());
+      return unsimulated(record.problems().stream().map(Verification::chain).toList());
     }
     Entry.Run run = (Entry.Run) record.entries().get(0);
     if (!run.engine().equals(Engine.VERSION)) {
-      return new Verification(List.of(otherEngine(run)));
+      return unsimulated(List.of(otherEngine(run)));
     }
     Optional<Scripts.Found> found = scripts.find(run);
-    List<Trouble> troubles = new ArrayList<>(sources(run, found));
-    if (troubles.isEmpty()) {
-      simulate(record, run, found.orElseThrow()).ifPresent(troubles::add);
-    }
-    return new Verification(troubles);
+    List<Trouble> troubles = sources(run, found);
+    return troubles.isEmpty()
+        ? simulate(record, run, found.orElseThrow(), afterTick)
+        : unsimulated(troubles);
+  }
+
+  private static Checked unsimulated(List<Trouble> troubles) {
+    return new Checked(new Verification(troubles), Optional.empty());
   }
 
   private static Trouble chain(Problem problem) {
@@ -135,17 +148,20 @@ public record Verification(List<Trouble> found) {
     return troubles;
   }
 
-  private static Optional<Trouble> simulate(RunRecord record, Entry.Run run, Scripts.Found found) {
+  private static Checked simulate(
+      RunRecord record, Entry.Run run, Scripts.Found found, Consumer<Session> afterTick) {
     Mode mode = Mode.ofWord(run.mode()).orElseThrow();
     OrderText orders = new OrderText(found.ship(), found.casualty().messages());
     List<String> again = new ArrayList<>();
     ChainedEntries chained = new ChainedEntries(again::add);
-    Scored.play(
-        new Rehearsal.Setup(found.ship(), found.casualty(), run.seed(), mode),
-        new RecordedInputs(record.entries(), orders),
-        chained,
-        session -> {});
-    return firstDifference(record.lines(), again);
+    Scored scored =
+        Scored.play(
+            new Rehearsal.Setup(found.ship(), found.casualty(), run.seed(), mode),
+            new RecordedInputs(record.entries(), orders),
+            chained,
+            afterTick);
+    List<Trouble> troubles = firstDifference(record.lines(), again).stream().toList();
+    return new Checked(new Verification(troubles), Optional.of(scored));
   }
 
   private static Optional<Trouble> firstDifference(List<ChainedLine> was, List<String> again) {
