@@ -96,7 +96,12 @@ public final class OrderText {
     } while (!words.isDone() && !words.peek().equals("to") && !words.peek().equals("from"));
     Optional<Setting> setting = Optional.empty();
     if (words.take("to")) {
-      setting = Optional.of(new Setting(words.setting()));
+      boolean isOne = verb == Verb.SET && fittings.size() == 1;
+      List<String> choices = isOne ? choices(fittings) : List.of();
+      setting =
+          Optional.of(
+              new Setting(
+                  choices.isEmpty() ? words.setting() : words.id("a setting", () -> choices)));
     } else if (verb == Verb.SET) {
       throw words.wrong("`set` needs `to` and what to set it to", "Write such as `to 60 %`.");
     }
@@ -105,6 +110,17 @@ public final class OrderText {
       from = Optional.of(words.id("a place", this::placeIds));
     }
     return new Order.Work(who, verb, fittings, setting, from);
+  }
+
+  /** The words a fitting can be set to; none where it is set to a measure. */
+  private List<String> choices(List<String> fittings) {
+    return fittings.stream()
+        .flatMap(id -> ship.fitting(id).stream())
+        .flatMap(f -> f.moves(Verb.SET).stream())
+        .filter(m -> m.to().isEmpty())
+        .flatMap(m -> m.port().words().stream())
+        .distinct()
+        .toList();
   }
 
   private static List<String> verbs() {
