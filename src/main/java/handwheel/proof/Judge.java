@@ -30,7 +30,8 @@ final class Judge {
     for (int i = 0; i < mutants.size(); i++) {
       Mutant mutant = mutants.get(i);
       Outcome outcome = outcomes.get(i);
-      boolean isNamed = mutant.acts().stream().anyMatch(outcome::isCharged);
+      boolean isNamed =
+          mutant.acts().stream().anyMatch(outcome::isCharged) || isAgainstARule(outcome);
       if (mutant.expected() == Mutant.Expected.CHARGED && !isNamed) {
         findings.add(
             ProofId.MISTAKE_NOT_CHARGED.at(
@@ -46,6 +47,11 @@ final class Judge {
                 "Loosen what the step or rule asks for."));
       }
     }
+  }
+
+  /** One act that is against a rule and out of order is charged once, on the rule. */
+  private boolean isAgainstARule(Outcome outcome) {
+    return casualty.nevers().stream().anyMatch(n -> outcome.isCharged(n.id()));
   }
 
   /** Every point must be lost by some mistake. */
