@@ -42,15 +42,17 @@ final class Attempts {
 
   /** Returns whether anything was ordered toward a step. */
   boolean isOrdered(Step step) {
-    return said().anyMatch(o -> read(o).filter(order -> isFor(order, step)).isPresent());
+    return !toward(step).isEmpty();
+  }
+
+  /** Returns what was said toward a step, or with its fitting or gauge the other way. */
+  List<Entry.OrderSaid> toward(Step step) {
+    return said().filter(o -> read(o).filter(order -> isFor(order, step)).isPresent()).toList();
   }
 
   /** Returns when something was first ordered toward a step. */
   Optional<Long> firstTick(Step step) {
-    return said()
-        .filter(o -> read(o).filter(order -> isFor(order, step)).isPresent())
-        .map(Entry.OrderSaid::t)
-        .findFirst();
+    return toward(step).stream().map(Entry.OrderSaid::t).findFirst();
   }
 
   /** Returns whether a man who was told toward a step did not answer. */

@@ -30,20 +30,33 @@ final class Circumstance {
         switch (c.type()) {
           case LATE -> said(step);
           case WRONG_PLACE -> whereabouts(c);
-          case OMITTED,
-              EARLY,
-              OUT_OF_ORDER,
-              WRONG_FITTING,
-              WRONG_WAY,
-              PARTIAL,
-              UNSAFE,
-              NOT_REPORTED,
-              NOT_CONFIRMED,
-              HARM,
-              NO_FAULT ->
+          case WRONG_WAY, PARTIAL -> orders(step);
+          case NOT_CONFIRMED -> repeated(step);
+          case OMITTED, EARLY, OUT_OF_ORDER, WRONG_FITTING, UNSAFE, NOT_REPORTED, HARM, NO_FAULT ->
               "";
         };
     return around + attempts.refusals(step);
+  }
+
+  private String orders(Step step) {
+    String said =
+        attempts.toward(step).stream()
+            .map(o -> "`" + o.say() + "` at " + times.at(o.t()))
+            .collect(Collectors.joining(", "));
+    return said.isEmpty() ? "" : " You said " + said + ".";
+  }
+
+  /** What was repeated in the place of what was said. */
+  private String repeated(Step step) {
+    return attempts.toward(step).stream()
+        .flatMap(o -> run.stream().filter(e -> isOther(e, o)))
+        .map(Entry.Repeated.class::cast)
+        .map(r -> " At " + times.at(r.t()) + " he repeated `" + r.say() + "`.")
+        .collect(Collectors.joining());
+  }
+
+  private static boolean isOther(Entry e, Entry.OrderSaid said) {
+    return e instanceof Entry.Repeated r && r.n() == said.n() && !r.say().equals(said.say());
   }
 
   private String said(Step step) {

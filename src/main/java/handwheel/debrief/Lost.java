@@ -91,7 +91,10 @@ final class Lost {
     }
     String more = step(c).map(s -> circumstance.of(c, s)).orElse("");
     boolean isLate = c.type() == ErrorClass.LATE;
-    String what = isLate ? c.happened().replaceFirst(", allowed: .*", ".") : c.happened();
+    String what =
+        isLate
+            ? c.happened().replaceFirst(", allowed: .*", ".").replaceFirst("(\\.\\d)\\d s", "$1 s")
+            : c.happened();
     return told.plain().text(what) + more;
   }
 
