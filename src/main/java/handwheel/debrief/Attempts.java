@@ -11,6 +11,8 @@ import java.util.stream.Stream;
 
 /** What was ordered toward a step, also where nothing came of it. */
 final class Attempts {
+  private static final String NO_ANSWER = "No answer.";
+
   private final List<Entry> run;
   private final StepWords words;
   private final Times times;
@@ -30,12 +32,34 @@ final class Attempts {
     if (step.test() instanceof StepTest.ReadProof p) {
       return order instanceof Order.Read r && r.gauge().equals(p.gauge());
     }
-    return false;
+    if (step.test() instanceof StepTest.Reported p) {
+      return order instanceof Order.Report r && r.message().equals(p.message());
+    }
+    return step.test() instanceof StepTest.Ordered o
+        ? order.text().equals(o.order())
+        : order instanceof Order.Muster;
   }
 
   /** Returns whether anything was ordered toward a step. */
   boolean isOrdered(Step step) {
-    return said().anyMatch(o -> read(o).filter(order -> isFor(order, step)).isPresent());
+    return !toward(step).isEmpty();
+  }
+
+  /** Returns what was said toward a step, or with its fitting or gauge the other way. */
+  List<Entry.OrderSaid> toward(Step step) {
+    return said().filter(o -> read(o).filter(order -> isFor(order, step)).isPresent()).toList();
+  }
+
+  /** Returns when something was first ordered toward a step. */
+  Optional<Long> firstTick(Step step) {
+    return toward(step).stream().map(Entry.OrderSaid::t).findFirst();
+  }
+
+  /** Returns whether a man who was told toward a step did not answer. */
+  boolean isUnanswered(Step step) {
+    return run.stream()
+        .anyMatch(
+            e -> e instanceof Entry.Refused r && r.why().equals(NO_ANSWER) && isFor(r.n(), step));
   }
 
   /** Returns the order that was said at a tick. */

@@ -28,8 +28,8 @@ enum Behaviour {
       case LATE -> Optional.of(SOONER);
       case EARLY, OUT_OF_ORDER -> Optional.of(ORDER);
       case WRONG_PLACE -> Optional.of(PLACE);
-      case UNSAFE -> Optional.of(SAFE);
-      case WRONG_FITTING, WRONG_WAY, NOT_CONFIRMED -> Optional.of(LISTEN);
+      case UNSAFE, WRONG_WAY -> Optional.of(SAFE);
+      case WRONG_FITTING, NOT_CONFIRMED -> Optional.of(LISTEN);
       case HARM, NO_FAULT -> Optional.empty();
     };
   }

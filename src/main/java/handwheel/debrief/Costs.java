@@ -2,6 +2,7 @@ package handwheel.debrief;
 
 import handwheel.drill.Rehearsal;
 import handwheel.scoring.Charge;
+import handwheel.scoring.ErrorClass;
 import handwheel.ship.OrderText;
 import java.util.ArrayList;
 import java.util.List;
@@ -55,12 +56,25 @@ final class Costs {
     for (Edit way : mending.ways(charge, run)) {
       Played mended = play(way.on(inputs));
       boolean isEnough = mended.sheet().charges().stream().noneMatch(c -> isSame(c, charge));
-      last = Optional.of(new Cost(charge, mended.outcome(), isEnough));
+      last = Optional.of(new Cost(charge, mended.outcome(), isEnough, spared(mended)));
       if (isEnough) {
         return last;
       }
     }
     return last;
+  }
+
+  /** What came of the run and does not come of the mended one. */
+  private List<String> spared(Played mended) {
+    List<String> left = harms(mended);
+    return harms(run).stream().filter(h -> !left.contains(h)).toList();
+  }
+
+  private static List<String> harms(Played played) {
+    return played.sheet().charges().stream()
+        .filter(c -> c.type() == ErrorClass.HARM)
+        .map(Charge::step)
+        .toList();
   }
 
   private static boolean isSame(Charge a, Charge b) {

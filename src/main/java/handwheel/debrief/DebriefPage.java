@@ -1,5 +1,6 @@
 package handwheel.debrief;
 
+import handwheel.casualty.Basis;
 import handwheel.casualty.Casualty;
 import handwheel.logbook.Entry;
 import handwheel.scoring.Charge;
@@ -209,15 +210,35 @@ final class DebriefPage {
             + " (tick "
             + c.tick()
             + ")";
-    return new Block.Notes(
-        heading,
-        List.of(
-            new Block.Labelled("Happened", lost.happened(c)),
-            new Block.Labelled("Should be", lost.should(c)),
-            new Block.Labelled("Because", lost.why(c)),
-            new Block.Labelled("Next time", lost.next(c)),
-            new Block.Labelled("Reading", lost.reading(c)),
-            new Block.Labelled("Basis", c.basis().word() + ", " + c.spot())));
+    List<Block.Labelled> texts = new ArrayList<>();
+    texts.add(new Block.Labelled("Happened", lost.happened(c)));
+    texts.add(new Block.Labelled("Should be", lost.should(c)));
+    texts.add(new Block.Labelled("Because", lost.why(c)));
+    texts.add(new Block.Labelled("Next time", next(c)));
+    lost.reading(c).ifPresent(r -> texts.add(new Block.Labelled("Reading", r)));
+    texts.add(new Block.Labelled("Basis", basis(c.basis()) + ", " + c.spot()));
+    return new Block.Notes(heading, texts);
+  }
+
+  /** What came of it is kept away by the act without which it would not have come to it. */
+  private String next(Charge c) {
+    List<String> acts =
+        debrief.simulated().map(Debrief.Simulated::costs).orElse(List.of()).stream()
+            .filter(cost -> cost.spared().contains(c.step()))
+            .map(cost -> lost.name(cost.charge()))
+            .distinct()
+            .toList();
+    return acts.isEmpty()
+        ? lost.next(c)
+        : "In the model one act alone would have spared this: " + String.join("; or ", acts) + ".";
+  }
+
+  private static String basis(Basis basis) {
+    return switch (basis) {
+      case TRADE_RULE -> "a rule of the trade";
+      case SHIP_FIGURE -> "a figure of this ship";
+      case MODEL_ONLY -> "a figure of the model alone";
+    };
   }
 
   private void crew() {

@@ -127,7 +127,7 @@ final class Delays {
       return "as it should be";
     }
     return switch (charge.get().type()) {
-      case LATE -> slow(spans);
+      case LATE -> slow(spans, step);
       case NO_FAULT -> "crew or gear";
       case NOT_CONFIRMED -> "a wrong repeat-back not caught";
       case NOT_REPORTED, OMITTED, PARTIAL -> "ordered, not brought about";
@@ -137,9 +137,10 @@ final class Delays {
   }
 
   /** The longest part names the delay. */
-  private static String slow(long[] spans) {
+  private static String slow(long[] spans, Step step) {
     long decided = Math.max(0, spans[0]) + Math.max(0, spans[1]);
-    long crew = Math.max(0, spans[3]) + Math.max(0, spans[4]);
+    boolean isSaidLate = step.within().filter(w -> decided > w.ticks()).isPresent();
+    long crew = isSaidLate ? 0 : Math.max(0, spans[3]) + Math.max(0, spans[4]);
     if (spans[2] > Math.max(decided, crew)) {
       return "typed slow";
     }

@@ -23,6 +23,7 @@ final class Lost {
   private final Casualty casualty;
   private final Told told;
   private final Attempts attempts;
+  private final Circumstance circumstance;
 
   /** What the words are made from. */
   record Told(List<Entry> run, StepWords words, Plain plain, Trigger trigger, List<Says> witness) {
@@ -51,6 +52,7 @@ final class Lost {
     this.casualty = casualty;
     this.told = told;
     this.attempts = new Attempts(told.run(), told.words());
+    this.circumstance = new Circumstance(told.run(), told.words(), attempts);
   }
 
   static List<Says> says(Played witness) {
@@ -84,24 +86,41 @@ final class Lost {
   }
 
   String happened(Charge c) {
-    String more = step(c).map(attempts::refusals).orElse("");
-    return told.plain().text(c.happened()) + more;
+    if (c.type() == ErrorClass.HARM && isOfPeople(c)) {
+      return circumstance.harmed();
+    }
+    String more = step(c).map(s -> circumstance.of(c, s)).orElse("");
+    boolean isLate = c.type() == ErrorClass.LATE;
+    String what =
+        isLate
+            ? c.happened().replaceFirst(", allowed: .*", ".").replaceFirst("(\\.\\d)\\d s", "$1 s")
+            : c.happened();
+    return told.plain().text(what) + more;
   }
 
-  String reading(Charge c) {
-    return told.plain().text(c.reading()).replaceFirst("\\.$", "") + ".";
+  /** The figure behind a charge; empty where what happened tells it already. */
+  Optional<String> reading(Charge c) {
+    String reading = c.reading().replaceFirst("\\.$", "");
+    boolean isTold = c.happened().contains(reading) || isOfPeople(c);
+    return isTold ? Optional.empty() : Optional.of(told.plain().text(Figures.text(reading)) + ".");
   }
 
   String should(Charge c) {
     return step(c)
         .map(told.words()::should)
-        .or(() -> never(c).map(n -> "Not this: " + act(n) + ", then."))
+        .or(() -> never(c).map(this::avoided))
         .orElse(isOfPeople(c) ? "Nobody hurt." : "Kept from coming to this.");
   }
 
+  private String avoided(Never never) {
+    String danger = new Danger(told.words()).text(never.during());
+    return "Not this: " + act(never) + (danger.isEmpty() ? "." : " " + danger + ".");
+  }
+
   private boolean isOfPeople(Charge c) {
-    return casualty.outcomes().stream()
-        .noneMatch(o -> o instanceof OutcomeRule.Came && o.grade().spot().equals(c.spot()));
+    return c.type() == ErrorClass.HARM
+        && casualty.outcomes().stream()
+            .noneMatch(o -> o instanceof OutcomeRule.Came && o.grade().spot().equals(c.spot()));
   }
 
   private String act(Never never) {
@@ -143,9 +162,23 @@ final class Lost {
     Optional<Step> own = step(c).or(() -> never(c).flatMap(n -> stepOf(n, c)));
     if (own.isPresent()) {
       String next = told.trigger().next(own.get(), told.says(own.get().id()));
-      return next + confirm(c);
+      return next + stillThere(c) + heard(c) + confirm(c);
     }
     return never(c).map(n -> SAFER + n.grade().why()).orElse("");
+  }
+
+  /** A man who was ordered out can no longer work what is inside. */
+  private String stillThere(Charge c) {
+    boolean isLocal = step(c).flatMap(Step::place).filter(p -> p == Step.Side.LOCAL).isPresent();
+    return c.type() == ErrorClass.WRONG_PLACE && isLocal
+        ? " Say it while he still stands there."
+        : "";
+  }
+
+  private String heard(Charge c) {
+    return step(c).filter(attempts::isUnanswered).isPresent()
+        ? " No answer means that he did not hear: say it again until he repeats it back."
+        : "";
   }
 
   private static String confirm(Charge c) {

@@ -37,7 +37,11 @@ final class OutcomeSection {
     List<String> lines = new ArrayList<>();
     for (Note n : debrief.sheet().notes()) {
       if (n.kind() == Note.Kind.HURT || n.kind() == Note.Kind.DOWN) {
-        lines.add(times.at(n.tick()) + "  " + Names.capital(plain.text(n.text())) + ".");
+        lines.add(
+            times.at(n.tick())
+                + "  "
+                + Names.capital(plain.text(n.text().replaceFirst(", dose .*", "")))
+                + ".");
       }
     }
     lines.add(

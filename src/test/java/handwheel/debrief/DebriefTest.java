@@ -55,6 +55,32 @@ final class DebriefTest {
 
   @ParameterizedTest
   @MethodSource("wrong")
+  void noLostPointIsToldInInnerNames(Debrief debrief) {
+    for (Charge c : debrief.sheet().charges()) {
+      Lost lost = debrief.lost();
+      String told =
+          String.join(
+              " | ",
+              lost.name(c),
+              lost.happened(c),
+              lost.should(c),
+              lost.next(c),
+              lost.reading(c).orElse(""));
+      assertThat(told).as(c.step()).doesNotContainPattern("[a-z]\\.[a-z]").doesNotContain("dose");
+    }
+  }
+
+  @Test
+  void whatCameToItNamesThePeopleAndTheActThatWouldHaveSparedThem() {
+    String late = String.join("\n", WRONG.get(1).text()).replaceAll("\\s+", " ");
+    assertThat(late)
+        .contains(
+            "Checkman hurt at 0:26; blowerman hurt at 0:26. Everyone was ordered out at 0:37.")
+        .contains("In the model one act alone would have spared this: Order to everyone: leave.");
+  }
+
+  @ParameterizedTest
+  @MethodSource("wrong")
   void noLineIsWiderThanASmallTerminal(Debrief debrief) {
     assertThat(debrief.text()).allMatch(line -> line.length() <= 80);
     assertThat(debrief.text().get(0)).startsWith("DRILL");
