@@ -164,7 +164,15 @@ final class Lost {
       String next = told.trigger().next(own.get(), told.says(own.get().id()));
       return next + stillThere(c) + heard(c) + confirm(c);
     }
-    return never(c).map(n -> SAFER + n.grade().why()).orElse("");
+    return never(c).map(this::leaveAlone).orElse("");
+  }
+
+  private String leaveAlone(Never never) {
+    String alone =
+        never.act() instanceof Never.Moving m
+            ? "Leave the " + told.words().names().fitting(m.fitting()) + " as it stands. "
+            : SAFER;
+    return alone + never.grade().why();
   }
 
   /** A man who was ordered out can no longer work what is inside. */
