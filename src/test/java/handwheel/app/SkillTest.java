@@ -69,6 +69,9 @@ final class SkillTest {
   }
 
   static Stream<String> drills() {
+    if (!System.getProperty("skill.only", "").isEmpty()) {
+      return Stream.of(System.getProperty("skill.only"));
+    }
     return IS_SOAK ? Shipped.DRILLS.scripts().stream() : Stream.of("low-water", "steam-leak");
   }
 
