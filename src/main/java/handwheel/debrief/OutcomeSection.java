@@ -7,6 +7,8 @@ import handwheel.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /** People, metal, water and steam: what the run did, before any points. */
 final class OutcomeSection {
@@ -85,16 +87,24 @@ final class OutcomeSection {
     return Math.round(kg) + " kg";
   }
 
-  /** Events that say the same thing at the same second stand in one line. */
+  /** Events of the same second stand in one line; what comes again is told once, with its count. */
   private List<String> events() {
+    SortedMap<String, List<Note>> again = new TreeMap<>();
+    List<Note> first = new ArrayList<>();
+    for (Note n : debrief.sheet().notes()) {
+      if (n.kind() == Note.Kind.PLANT) {
+        List<Note> same = again.computeIfAbsent(n.text(), k -> new ArrayList<>());
+        same.add(n);
+        if (same.size() == 1) {
+          first.add(n);
+        }
+      }
+    }
     List<String> lines = new ArrayList<>();
     String second = "";
-    for (Note n : debrief.sheet().notes()) {
-      if (n.kind() != Note.Kind.PLANT) {
-        continue;
-      }
+    for (Note n : first) {
       String clock = times.at(n.tick());
-      String text = n.text() + left(n);
+      String text = n.text() + times(again.getOrDefault(n.text(), List.of())) + left(n);
       if (clock.equals(second)) {
         lines.set(lines.size() - 1, lines.get(lines.size() - 1) + "; " + text);
       } else {
@@ -103,6 +113,16 @@ final class OutcomeSection {
       second = clock;
     }
     return lines;
+  }
+
+  private String times(List<Note> same) {
+    return same.size() < 2
+        ? ""
+        : " ("
+            + same.size()
+            + " times, last at "
+            + times.at(same.get(same.size() - 1).tick())
+            + ")";
   }
 
   /**
