@@ -72,6 +72,14 @@ final class LineTalk {
     }
   }
 
+  private void standStill(Out out) {
+    if (aid.isFree()) {
+      stop(out);
+    } else {
+      out.line("No standing still in a run that counts. !! stops the drill.");
+    }
+  }
+
   private void hint(Out out) {
     if (!aid.isFree()) {
       out.line("No hints in a run that counts.");
@@ -125,6 +133,7 @@ final class LineTalk {
       case "z" -> out.line(hearing.again());
       case "," -> stopThat(out);
       case "+" -> hint(out);
+      case "." -> standStill(out);
       case "!!" -> stop(out);
       default -> order(line, firstKeyTick, out);
     }

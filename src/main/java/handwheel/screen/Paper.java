@@ -85,7 +85,8 @@ final class Paper {
 
   static List<String> lineHelp(Expander expander) {
     List<String> lines = new ArrayList<>(ORDERS);
-    lines.add("= heard. n wrong: belay him and say it again. , stop that. z say again. + a hint.");
+    lines.add(
+        "= heard. n wrong: belay him and say it again. , stop that. z say again. + a hint. . stand still.");
     lines.add("g all gauges. who: people in sight.");
     lines.add("!! stops the drill. !!! a real casualty, leave. Ctrl-C twice ends the drill.");
     lines.add("Short forms:");
