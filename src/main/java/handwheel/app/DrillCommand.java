@@ -2,7 +2,9 @@ package handwheel.app;
 
 import handwheel.debrief.Scripts;
 import handwheel.drill.Mode;
+import handwheel.drill.Player;
 import handwheel.drill.Rehearsal;
+import handwheel.proof.WitnessPlayer;
 import handwheel.screen.Script;
 import handwheel.terminal.Conditions;
 import handwheel.terminal.Letters;
@@ -76,7 +78,7 @@ final class DrillCommand implements Command {
     Who who = Who.of(args, folder, "trainee");
     try (Shutdown shutdown = new Shutdown();
         Late record = new Late(folder, setup, who)) {
-      Script script = new Script(found, seed, mode, record);
+      Script script = new Script(found, seed, mode, record, guide(found));
       Conditions conditions =
           new Conditions(System::nanoTime, pace, isAscii(args.has("--ascii")), shutdown);
       DrillFace face = DrillFace.choose(script, args.has("--lines"));
@@ -91,6 +93,10 @@ final class DrillCommand implements Command {
     return SealedDraw.of(drills, new SecureRandom())
         .next()
         .orElseThrow(() -> new Usage("no script is released; `list` shows what each lacks."));
+  }
+
+  private static Optional<Player> guide(Scripts.Found found) {
+    return Optional.of(new WitnessPlayer(found.casualty(), found.ship()));
   }
 
   private static boolean isAscii(boolean isWanted) {

@@ -25,6 +25,8 @@ public final class Ascii {
     return switch (c) {
       case '─', '━', '‐', '‑', '‒', '–', '—', '―' -> '-';
       case '│', '┃' -> '|';
+      case '╵' -> ':';
+      case '•' -> '*';
       case '‘', '’', '‚', '‛' -> '\'';
       case '“', '”', '„', '‟' -> '"';
       case '…' -> '.';

@@ -6,6 +6,7 @@ import handwheel.screen.Frame.Span;
 import handwheel.screen.Frame.Style;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The drill as it runs: what is read at the top, what is said at the bottom, the order line last.
@@ -16,20 +17,34 @@ import java.util.List;
  */
 record Board(String title, State state) {
   private static final int GAP = 2;
+  private static final int MOST_ADVICE = 4;
   private static final int MOST_COLUMNS = 3;
 
   Frame draw() {
-    Foot foot = new Foot(state.line(), state.notice(), width());
+    Foot foot = new Foot(state.line(), state.notice(), state.aid().isFree(), width());
+    List<Row> advice = advice();
     List<Row> rows = new ArrayList<>();
     rows.add(Row.of(header(), Style.REVERSE));
     rows.add(Row.of(state.sighting().air(), Style.BOLD));
     rows.addAll(dials());
+    rows.addAll(new TrendView(state, width()).rows());
     rows.add(rule("seen here"));
-    rows.addAll(new People(state.sighting().people(), width()).rows());
+    rows.addAll(people(!advice.isEmpty()));
     rows.add(rule("heard and said"));
-    rows.addAll(log(Math.max(0, state.size().height() - rows.size() - foot.rows().size())));
-    rows.addAll(foot.rows());
-    return Painting.fitted(rows, state.size(), foot.cursor());
+    int room = Math.max(0, state.size().height() - foot.rows().size());
+    rows.addAll(log(Math.max(0, room - rows.size() - advice.size())));
+    rows.addAll(advice);
+    // Whatever stands above, the order line and what it says are never cut.
+    List<Row> all = new ArrayList<>(rows.subList(0, Math.min(room, rows.size())));
+    all.addAll(foot.rows());
+    return Painting.fitted(all, state.size(), foot.cursor());
+  }
+
+  /** Where advice takes rows on a small screen, who stands by gives one up. */
+  private List<Row> people(boolean isCrowded) {
+    List<Row> rows = new People(state.sighting().people(), width()).rows();
+    boolean isSmall = state.size().height() < TrendView.TALL;
+    return isCrowded && isSmall ? rows.subList(0, Math.max(1, rows.size() - 1)) : rows;
   }
 
   private int width() {
@@ -44,6 +59,25 @@ record Board(String title, State state) {
     String be = state.sighting().isWalking() ? "leaving " : "at ";
     String right = be + state.sighting().place() + "   " + clock(state) + " ";
     return Text.left(title, Math.max(0, width() - right.length())) + right;
+  }
+
+  /** What to say next, above the line it is said on; nothing in a run that counts. */
+  private List<Row> advice() {
+    boolean isBetween = !state.line().caution().isEmpty();
+    Optional<Advice> shown = isBetween ? Optional.empty() : state.aid().shown();
+    List<Row> next = shown.map(a -> bold(List.of(a.next()))).orElse(List.of());
+    List<Row> before = shown.map(a -> bold(a.before())).orElse(List.of());
+    int room = Math.max(0, MOST_ADVICE - next.size());
+    List<Row> rows = new ArrayList<>(before.subList(0, Math.min(room, before.size())));
+    rows.addAll(next);
+    return rows;
+  }
+
+  private List<Row> bold(List<String> lines) {
+    return lines.stream()
+        .flatMap(l -> Text.wrapped(l, width(), 2).stream())
+        .map(r -> Row.of(r, Style.BOLD))
+        .toList();
   }
 
   private Row rule(String what) {
@@ -64,7 +98,7 @@ record Board(String title, State state) {
     for (int i = 0; i < rows; i++) {
       List<Span> spans = new ArrayList<>();
       for (int at = i; at < dials.size(); at += rows) {
-        spans.addAll(dials.get(at).drawn(cell));
+        spans.addAll(dials.get(at).drawn(cell, state.trends().chalk(dials.get(at))));
         spans.add(new Span(" ".repeat(GAP), Style.PLAIN));
       }
       out.add(new Row(spans));

@@ -16,7 +16,7 @@ public final class Desk implements Face {
   private final Ground ground;
   private final Painting painting;
   private final Deque<Event> events = new ArrayDeque<>();
-  private State state = State.first();
+  private State state;
   private Optional<Watch> watch = Optional.empty();
   private boolean isLeft;
   private boolean isReal;
@@ -29,7 +29,8 @@ public final class Desk implements Face {
   public Desk(Script script) {
     this.script = script;
     Expander expander = new Expander(script.ship(), script.casualty().messages());
-    this.ground = new Ground(new Pages(script, expander), expander);
+    this.ground = new Ground(new Pages(script, expander), expander, new Hazards(script.casualty()));
+    this.state = State.first(script.mode());
     this.painting = new Painting(ground);
   }
 
@@ -75,6 +76,7 @@ public final class Desk implements Face {
 
   private void look() {
     watch.ifPresent(w -> happen(new Event.Tick(w.sighting())));
+    watch.ifPresent(w -> happen(new Event.Advised(w.advice())));
     if (watch.isPresent() && watch.get().isOver() && state.stage() != Stage.OVER) {
       happen(new Event.Over(watch.get().sheet()));
     }

@@ -13,6 +13,7 @@ final class Ears implements EntrySink {
   private final EntrySink record;
   private final Sentences sentences;
   private final Listener listener;
+  private final EntrySink coach;
   private final Earshot earshot = new Earshot();
   private final List<Entry> entries = new ArrayList<>();
   private Optional<Sight> sight = Optional.empty();
@@ -23,7 +24,8 @@ final class Ears implements EntrySink {
     void heard(Entry entry, String sentence);
   }
 
-  Ears(Script script, Listener listener) {
+  Ears(Script script, Listener listener, EntrySink coach) {
+    this.coach = coach;
     this.record = script.record();
     this.sentences = new Sentences(script.found());
     this.listener = listener;
@@ -38,6 +40,7 @@ final class Ears implements EntrySink {
   public void accept(Entry entry) {
     entries.add(entry);
     record.accept(entry);
+    coach.accept(entry);
     Optional<String> sentence = sentences.heard(entry);
     if (earshot.reaches(entry, sight)) {
       sentence.ifPresent(s -> listener.heard(entry, s));

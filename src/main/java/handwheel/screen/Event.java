@@ -2,6 +2,7 @@ package handwheel.screen;
 
 import handwheel.logbook.Entry;
 import java.util.List;
+import java.util.Optional;
 
 /** What happens to the face. */
 sealed interface Event {
@@ -14,6 +15,8 @@ sealed interface Event {
     R tick(Tick event);
 
     R told(Told event);
+
+    R advised(Advised event);
 
     R over(Over event);
 
@@ -43,6 +46,14 @@ sealed interface Event {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.told(this);
+    }
+  }
+
+  /** This is what to say now. */
+  record Advised(Optional<Advice> advice) implements Event {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.advised(this);
     }
   }
 

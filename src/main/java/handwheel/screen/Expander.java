@@ -12,8 +12,9 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * Turns what is typed into full orders: short forms first, else each word may be cut short. Nothing
- * is guessed: a line that can be read in two ways is no order.
+ * Turns what is typed into full orders: short forms first, else each word may be cut short, the
+ * words may stand in any order that only one reading has, and a slip of the fingers is mended and
+ * told. Nothing is guessed: a line that can be read in two ways is no order.
  */
 public final class Expander {
   private final OrderText reader;
@@ -45,14 +46,25 @@ public final class Expander {
       return orders(form.get().orders());
     }
     Readings readings = Readings.none(grammar);
-    for (String word : words(line)) {
+    List<String> words = words(line);
+    StringBuilder mended = new StringBuilder();
+    for (String word : words) {
       Readings longer = readings.with(word);
       if (longer.isNone()) {
-        return wrong(readings, word);
+        Optional<List<String>> turned = AnyOrder.of(grammar, words);
+        if (turned.isPresent()) {
+          return orders(List.of(String.join(" ", turned.get())));
+        }
+        Optional<String> near = readings.near(word);
+        if (near.isEmpty()) {
+          return wrong(readings, word);
+        }
+        mended.append("`").append(word).append("` read as `").append(near.get()).append("`. ");
+        longer = readings.with(near.get());
       }
       readings = longer;
     }
-    return read(readings);
+    return read(readings).after(mended.toString());
   }
 
   private static List<String> words(String line) {

@@ -8,7 +8,7 @@ import java.util.List;
  *
  * @param sentences the full orders, as far as they are known
  * @param orders the orders, if the text is complete; else empty
- * @param message what is missing or wrong, for the trainee; empty if complete
+ * @param message what is missing, wrong or was mended, for the trainee
  */
 public record Expansion(List<String> sentences, List<Order> orders, String message) {
   static final Expansion NOTHING = new Expansion(List.of(), List.of(), "");
@@ -18,7 +18,7 @@ public record Expansion(List<String> sentences, List<Order> orders, String messa
    *
    * @param sentences the full orders, as far as they are known
    * @param orders the orders, if the text is complete; else empty
-   * @param message what is missing or wrong; empty if complete
+   * @param message what is missing, wrong or was mended
    */
   public Expansion {
     sentences = List.copyOf(sentences);
@@ -27,6 +27,11 @@ public record Expansion(List<String> sentences, List<Order> orders, String messa
 
   static Expansion incomplete(String sentence, String message) {
     return new Expansion(List.of(sentence), List.of(), message);
+  }
+
+  /** Returns the same with something told before what is missing. */
+  Expansion after(String told) {
+    return told.isEmpty() ? this : new Expansion(sentences, orders, (told + message).strip());
   }
 
   /**

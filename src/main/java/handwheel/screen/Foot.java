@@ -10,12 +10,14 @@ import java.util.List;
  *
  * @param line the order line
  * @param notice what the face tells; may be empty
+ * @param isFree whether hints and standing still are allowed
  * @param width columns of the screen
  */
-record Foot(OrderLine line, String notice, int width) {
+record Foot(OrderLine line, String notice, boolean isFree, int width) {
   private static final String PROMPT = "> ";
   private static final String KEYS =
-      "? all orders   = heard   n wrong, say it again   !! stops the drill";
+      "? help  = heard  n wrong  , stop that  z say again  !! drill stop";
+  private static final String FREE = "  + hint  . still";
 
   /** A list of words may need more rows than these; then it is cut. */
   private static final int MOST_ROWS = 8;
@@ -27,7 +29,7 @@ record Foot(OrderLine line, String notice, int width) {
     if (!notice.isEmpty()) {
       rows.addAll(wrapped(notice, Style.BOLD));
     } else if (line.typed().isBlank()) {
-      rows.add(Row.plain(KEYS));
+      rows.addAll(wrapped(isFree ? KEYS + FREE : KEYS, Style.PLAIN));
     } else {
       rows.addAll(meaning());
     }

@@ -5,5 +5,6 @@ package handwheel.screen;
  *
  * @param pages the pages that cover the screen
  * @param expander reads the order line
+ * @param hazards tells what caution belongs before an order
  */
-record Ground(Pages pages, Expander expander) {}
+record Ground(Pages pages, Expander expander, Hazards hazards) {}

@@ -52,4 +52,20 @@ record Hearing(List<String> lines, List<Entry.OrderSaid> said, Optional<Entry.Re
         ? List.of()
         : List.of(new Order.Belay(repeated.orElseThrow().who()), order.get());
   }
+
+  /** Returns what was heard last, to be told again. */
+  String again() {
+    return lines.isEmpty() ? "Nothing was heard yet." : "Again: " + lines.get(lines.size() - 1);
+  }
+
+  /** Returns the order that stops the man who was told something last; empty if nobody was. */
+  Optional<Order> belayed(Expander expander) {
+    for (int i = said.size() - 1; i >= 0; i--) {
+      Optional<Order> belay = expander.order("belay " + said.get(i).say().split(" ", 2)[0]);
+      if (belay.isPresent()) {
+        return belay;
+      }
+    }
+    return Optional.empty();
+  }
 }

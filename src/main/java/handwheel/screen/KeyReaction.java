@@ -31,14 +31,15 @@ record KeyReaction(Ground ground, State state) {
   private Next onStage(Key key) {
     return switch (state.stage()) {
       case CAUTION, BRIEF, OVER -> new PageReaction(ground, state).to(key);
-      case RUNNING -> new OrderReaction(ground.expander(), state).to(key);
+      case RUNNING -> new OrderReaction(ground, state).to(key);
       case HELP -> help(key);
-      case STOPPED -> key.kind() == Key.Kind.ENTER ? resumed() : Next.only(state);
+      case STOPPED, FROZEN -> key.kind() == Key.Kind.ENTER ? resumed() : Next.only(state);
     };
   }
 
   private Next interrupted() {
-    if (state.stage() != Stage.STOPPED && !state.isRunning()) {
+    boolean isStill = state.stage() == Stage.STOPPED || state.stage() == Stage.FROZEN;
+    if (!isStill && !state.isRunning()) {
       return Next.with(state, new Deed.Leave(false));
     }
     if (state.isAsking()) {
@@ -62,6 +63,6 @@ record KeyReaction(Ground ground, State state) {
   private Next help(Key key) {
     State back = state.at(Stage.RUNNING);
     boolean isOrder = key.kind() == Key.Kind.LETTER && !key.is(' ') && !key.is('?');
-    return isOrder ? new OrderReaction(ground.expander(), back).to(key) : Next.only(back);
+    return isOrder ? new OrderReaction(ground, back).to(key) : Next.only(back);
   }
 }

@@ -70,7 +70,7 @@ public final class LineDesk {
     }
     paper(Paper.brief(script.casualty(), script.ship(), script.mode()), out);
     say("g all gauges, who the people in sight. You have the watch.", out);
-    talk = Optional.of(new LineTalk(script, expander));
+    talk = Optional.of(new LineTalk(script, expander, isAttended));
     report(out);
   }
 

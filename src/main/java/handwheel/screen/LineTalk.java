@@ -1,5 +1,6 @@
 package handwheel.screen;
 
+import handwheel.casualty.Caution;
 import handwheel.debrief.Sentences;
 import handwheel.drill.Engine;
 import handwheel.drill.Input;
@@ -7,6 +8,7 @@ import handwheel.logbook.Entry;
 import handwheel.ship.Order;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The talk of a drill that runs in the line mode: what is typed, and what is said in answer. */
 final class LineTalk {
@@ -17,10 +19,17 @@ final class LineTalk {
   private final Changes changes = new Changes();
   private final List<String> heard = new ArrayList<>();
   private Hearing hearing = Hearing.NOTHING;
+  private final Hazards hazards;
+  private final boolean isAttended;
+  private Aid aid;
+  private String caution = "";
   private boolean isReal;
 
-  LineTalk(Script script, Expander expander) {
+  LineTalk(Script script, Expander expander, boolean isAttended) {
     this.expander = expander;
+    this.hazards = new Hazards(script.casualty());
+    this.isAttended = isAttended;
+    this.aid = Aid.in(script.mode());
     this.watch = new Watch(script, this::hear);
   }
 
@@ -51,6 +60,36 @@ final class LineTalk {
     if (watch.now() % Engine.TICKS_PER_S == 0) {
       changes.in(watch.sighting()).forEach(out::line);
     }
+    advise(out);
+  }
+
+  /** Says the next step whenever it is another one. */
+  private void advise(Out out) {
+    Optional<Advice> before = aid.shown();
+    aid = aid.with(watch.advice());
+    if (!aid.shown().equals(before)) {
+      aid.shown().ifPresent(a -> a.lines().forEach(out::line));
+    }
+  }
+
+  private void standStill(Out out) {
+    if (aid.isFree()) {
+      stop(out);
+    } else {
+      out.line("No standing still in a run that counts. !! stops the drill.");
+    }
+  }
+
+  private void hint(Out out) {
+    if (!aid.isFree()) {
+      out.line("No hints in a run that counts.");
+      return;
+    }
+    aid = aid.with(watch.advice()).asked();
+    aid.shown()
+        .map(Advice::lines)
+        .orElse(List.of("Nothing to do now but to watch."))
+        .forEach(out::line);
   }
 
   /** Does what was typed. */
@@ -91,6 +130,10 @@ final class LineTalk {
       case "who" -> people(out);
       case "=" -> watch.offer(new Input.Acknowledged());
       case "n" -> wrong(out);
+      case "z" -> out.line(hearing.again());
+      case "," -> stopThat(out);
+      case "+" -> hint(out);
+      case "." -> standStill(out);
       case "!!" -> stop(out);
       default -> order(line, firstKeyTick, out);
     }
@@ -102,7 +145,36 @@ final class LineTalk {
       out.line(expansion.full() + ": " + expansion.message());
       return;
     }
-    expansion.orders().forEach(o -> give(o, firstKeyTick));
+    if (!expansion.message().isEmpty()) {
+      out.line(expansion.message());
+    }
+    if (!isHeldBack(line, expansion, out)) {
+      expansion.orders().forEach(o -> give(o, firstKeyTick));
+    }
+  }
+
+  /** Says a learner the caution that belongs before his order; the same line again gives it. */
+  private boolean isHeldBack(String line, Expansion expansion, Out out) {
+    String said = caution;
+    caution = "";
+    if (said.endsWith(" " + line)) {
+      aid = aid.acknowledging(said.split(" ", 2)[0]);
+    }
+    Optional<Caution> open = hazards.open(expansion.orders(), aid);
+    if (!isAttended || !aid.isLearn() || open.isEmpty()) {
+      return false;
+    }
+    caution = open.get().id() + " " + line;
+    out.line(Advice.between(open.get()));
+    return true;
+  }
+
+  private void stopThat(Out out) {
+    Optional<Order> belay = hearing.belayed(expander);
+    belay.ifPresent(o -> give(o, watch.now()));
+    if (belay.isEmpty()) {
+      out.line("Nobody was told anything yet.");
+    }
   }
 
   private void give(Order order, long firstKeyTick) {

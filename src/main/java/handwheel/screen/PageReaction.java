@@ -42,7 +42,7 @@ record PageReaction(Ground ground, State state) {
                   ? state.page(state.page() + 1)
                   : state.at(Stage.BRIEF));
       case BRIEF -> Next.with(state.at(Stage.RUNNING), new Deed.Begin());
-      case RUNNING, HELP, STOPPED, OVER -> Next.only(state);
+      case RUNNING, FROZEN, HELP, STOPPED, OVER -> Next.only(state);
     };
   }
 }

@@ -65,7 +65,7 @@ final class Pages {
               Paper.brief(script.casualty(), script.ship(), script.mode()),
               width,
               "Enter: I have the watch.");
-      case HELP, RUNNING ->
+      case HELP, RUNNING, FROZEN ->
           page(
               title + "   the drill runs on",
               Paper.help(expander),

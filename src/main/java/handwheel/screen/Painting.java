@@ -18,7 +18,7 @@ final class Painting {
     if (size.isTooSmall()) {
       return small(sized);
     }
-    return state.stage() == Stage.RUNNING
+    return state.stage() == Stage.RUNNING || state.stage() == Stage.FROZEN
         ? new Board(ground.pages().title(), sized).draw()
         : page(ground.pages().of(sized), sized);
   }

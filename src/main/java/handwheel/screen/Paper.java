@@ -25,7 +25,7 @@ final class Paper {
           "WHO set FITTING to SETTING     WHO go PLACE     WHO look PLACE",
           "[WHO] read GAUGE     report MESSAGE to WHO",
           "everyone leave     muster PLACE     belay WHO",
-          "Cut words short while only one order fits: `bu-sat tr f` or `re g re`.");
+          "Cut words short while only one order fits: `bu-sat tr f`, `re g re`.");
 
   private Paper() {}
 
@@ -75,20 +75,23 @@ final class Paper {
     List<String> lines = new ArrayList<>(ORDERS);
     lines.add("");
     lines.add("Enter gives it   Tab fills in or lists   Up the last order   Esc clears");
-    lines.add("Empty line:   = heard   n wrong: belay him, say it again   ? this page");
+    lines.add("Empty line:   = heard   n wrong, say it again   , stop that   z again");
     lines.add("Any time:   !! stops the drill   !!! a real casualty   Ctrl-C twice ends it");
     lines.add("");
-    lines.add("Short forms (r: remote station), shown in full before Enter:");
     lines.addAll(columns(expander.card()));
+    lines.addAll(FormFamilies.card());
     return lines;
   }
 
   static List<String> lineHelp(Expander expander) {
     List<String> lines = new ArrayList<>(ORDERS);
-    lines.add("= heard. n wrong: belay him and say it again. g all gauges. who: people in sight.");
+    lines.add(
+        "= heard. n wrong: belay him and say it again. , stop that. z say again. + a hint. . stand still.");
+    lines.add("g all gauges. who: people in sight.");
     lines.add("!! stops the drill. !!! a real casualty, leave. Ctrl-C twice ends the drill.");
     lines.add("Short forms:");
     expander.card().forEach(f -> lines.add(f.code() + ": " + String.join(" + ", f.orders())));
+    lines.addAll(FormFamilies.card());
     return lines;
   }
 

@@ -27,6 +27,11 @@ record Reaction(Ground ground, State state) implements Event.Visitor<Next> {
   }
 
   @Override
+  public Next advised(Event.Advised event) {
+    return Next.only(state.aid(state.aid().with(event.advice())));
+  }
+
+  @Override
   public Next over(Event.Over event) {
     return Next.only(state.over(event.sheet()));
   }

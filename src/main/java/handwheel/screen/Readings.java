@@ -1,8 +1,10 @@
 package handwheel.screen;
 
+import handwheel.diagnostics.NearestWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Every way to read a typed line whose words may be cut short: word by word, each cut to any
@@ -15,6 +17,9 @@ import java.util.Locale;
 record Readings(OrderGrammar grammar, List<List<String>> all) {
   /** More ways than this are not followed; somebody who types so little is asked for more. */
   private static final int MOST = 500;
+
+  /** A shorter word is near too many others. */
+  private static final int LEAST_TO_MEND = 5;
 
   Readings {
     all = List.copyOf(all);
@@ -37,14 +42,40 @@ record Readings(OrderGrammar grammar, List<List<String>> all) {
     return new Readings(grammar, longer.stream().limit(MOST).toList());
   }
 
+  /** Returns the one valid word a typed one is a slip of the fingers away from. */
+  Optional<String> near(String typed) {
+    String small = typed.toLowerCase(Locale.ROOT);
+    List<String> near =
+        small.length() < LEAST_TO_MEND ? List.of() : NearestWords.to(small, next().words());
+    return near.size() == 1 ? Optional.of(near.get(0)) : Optional.empty();
+  }
+
   private static List<String> fitting(Slot slot, String typed) {
     String small = typed.toLowerCase(Locale.ROOT);
     if (slot.words().contains(small)) {
       return List.of(small);
     }
-    return slot.isFree()
-        ? List.of(typed)
-        : slot.words().stream().filter(w -> begins(small, w)).toList();
+    if (slot.isFree()) {
+      return List.of(typed);
+    }
+    List<String> plain = slot.words().stream().filter(w -> begins(small, w)).toList();
+    return plain.isEmpty()
+        ? slot.words().stream().filter(w -> runs(small, w.split("-", -1), 0)).toList()
+        : plain;
+  }
+
+  /** Returns whether a typed word is beginnings of the parts in turn, as {@code ftsu} is. */
+  private static boolean runs(String typed, String[] parts, int part) {
+    if (typed.isEmpty()) {
+      return true;
+    }
+    for (int i = 1; part < parts.length && i <= typed.length(); i++) {
+      boolean fits = parts[part].startsWith(typed.substring(0, i));
+      if (fits && runs(typed.substring(i), parts, part + 1)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Returns whether a typed word begins a word, part by part between the hyphens. */

@@ -11,7 +11,8 @@ import java.util.Optional;
 /**
  * The short forms: thing, number, letter of the verb ({@code s} shut, {@code x} out, stop or trip,
  * {@code ?} ask); local unless it ends in {@code r}. One fixed set for everybody; a form whose
- * orders this ship does not know is left out. Common practice, no source.
+ * orders this ship does not know is left out. Common practice, no source. Those that are needed
+ * with no time to think stand on the card; the rest follow the same rule ({@link FormFamilies}).
  */
 public final class ShortForms {
   private static final String HX = "burnerman-superheater trip fuel-trip-superheater";
@@ -20,6 +21,7 @@ public final class ShortForms {
 
   private final OrderText reader;
   private final List<Form> forms = new ArrayList<>();
+  private final FormFamilies families;
 
   /**
    * One short form.
@@ -46,12 +48,14 @@ public final class ShortForms {
     put("gg", "everyone leave", "everyone leave");
     exit(ship).ifPresent(p -> put("ct", "count at the exit", "muster " + p.id()));
     put("rg", "send remote hand", "remote-hand go remote-station");
-    put("bl?", "ask burner lines", "remote-hand read burner-line-pressure");
-    put("lp?", "ask line pressure", "remote-hand read line-pressure");
+    put("bl?", "read burner lines", "read burner-line-pressure");
+    put("bl?r", "ask burner lines", "remote-hand read burner-line-pressure");
+    put("lp?r", "ask line pressure", "remote-hand read line-pressure");
     put("w?", "read drum level", "read drum-level");
     if (messages.size() == 1) {
       put("/", "one-breath report", "report " + messages.get(0) + " to watch-engineer");
     }
+    this.families = new FormFamilies(ship, messages);
   }
 
   private void fires() {
@@ -69,7 +73,7 @@ public final class ShortForms {
 
   private void put(String code, String name, String... orders) {
     Form form = new Form(code, name, List.of(orders));
-    if (form.orders().stream().allMatch(this::isKnown)) {
+    if (areKnown(form.orders())) {
       forms.add(form);
     }
   }
@@ -78,9 +82,14 @@ public final class ShortForms {
     return reader.read(order) instanceof OrderResult.Understood;
   }
 
-  /** Returns the short form that is typed. */
+  /** Returns the short form that is typed: one of the card, else one made by the rule. */
   Optional<Form> of(String typed) {
-    return forms.stream().filter(f -> f.code().equals(typed)).findFirst();
+    Optional<Form> fixed = forms.stream().filter(f -> f.code().equals(typed)).findFirst();
+    return fixed.or(() -> families.of(typed).filter(f -> areKnown(f.orders())));
+  }
+
+  private boolean areKnown(List<String> orders) {
+    return orders.stream().allMatch(this::isKnown);
   }
 
   /** Returns the card of short forms. */

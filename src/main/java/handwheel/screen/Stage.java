@@ -10,6 +10,8 @@ enum Stage {
   RUNNING,
   /** Help covers the drill, which runs on. */
   HELP,
+  /** The drill stands still in sight, in a mode that does not count. */
+  FROZEN,
   /** The drill is stopped and the screen blank. */
   STOPPED,
   /** The drill is over, the score sheet stands there. */

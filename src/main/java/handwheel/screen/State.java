@@ -1,5 +1,6 @@
 package handwheel.screen;
 
+import handwheel.drill.Mode;
 import java.util.List;
 
 /**
@@ -16,6 +17,8 @@ import java.util.List;
  * @param isAsking whether one interrupt was pressed
  * @param sheet rows of the score sheet once the drill is over
  * @param size size of the screen
+ * @param aid what helps him in a mode that does not count
+ * @param trends what the gauges have shown
  */
 record State(
     Stage stage,
@@ -28,12 +31,14 @@ record State(
     int bangs,
     boolean isAsking,
     List<String> sheet,
-    Size size) {
+    Size size,
+    Aid aid,
+    Trends trends) {
   State {
     sheet = List.copyOf(sheet);
   }
 
-  static State first() {
+  static State first(Mode mode) {
     return new State(
         Stage.CAUTION,
         0,
@@ -45,7 +50,9 @@ record State(
         0,
         false,
         List.of(),
-        Size.LEAST);
+        Size.LEAST,
+        Aid.in(mode),
+        Trends.NONE);
   }
 
   /** Returns whether the drill runs, whatever covers it. */
@@ -58,50 +65,84 @@ record State(
   }
 
   State at(Stage next) {
-    return new State(next, 0, 0, line, hearing, sighting, "", bangs, false, sheet, size);
+    return new State(
+        next, 0, 0, line, hearing, sighting, "", bangs, false, sheet, size, aid, trends);
   }
 
   State page(int next) {
-    return new State(stage, next, 0, line, hearing, sighting, "", bangs, false, sheet, size);
+    return new State(
+        stage, next, 0, line, hearing, sighting, "", bangs, false, sheet, size, aid, trends);
   }
 
   State top(int row) {
     return new State(
-        stage, page, row, line, hearing, sighting, notice, bangs, isAsking, sheet, size);
+        stage, page, row, line, hearing, sighting, notice, bangs, isAsking, sheet, size, aid,
+        trends);
   }
 
   State line(OrderLine next) {
-    return new State(stage, page, top, next, hearing, sighting, "", bangs, false, sheet, size);
+    return new State(
+        stage, page, top, next, hearing, sighting, "", bangs, false, sheet, size, aid, trends);
   }
 
   State noting(String text) {
-    return new State(stage, page, top, line, hearing, sighting, text, bangs, false, sheet, size);
+    return new State(
+        stage, page, top, line, hearing, sighting, text, bangs, false, sheet, size, aid, trends);
   }
 
   State asking(String text) {
-    return new State(stage, page, top, line, hearing, sighting, text, bangs, true, sheet, size);
+    return new State(
+        stage, page, top, line, hearing, sighting, text, bangs, true, sheet, size, aid, trends);
   }
 
   State bangs(int count) {
     return new State(
-        stage, page, top, line, hearing, sighting, notice, count, isAsking, sheet, size);
+        stage, page, top, line, hearing, sighting, notice, count, isAsking, sheet, size, aid,
+        trends);
   }
 
   State hearing(Hearing next) {
-    return new State(stage, page, top, line, next, sighting, notice, bangs, isAsking, sheet, size);
+    return new State(
+        stage, page, top, line, next, sighting, notice, bangs, isAsking, sheet, size, aid, trends);
   }
 
   State sighting(Sighting next) {
-    return new State(stage, page, top, line, hearing, next, notice, bangs, isAsking, sheet, size);
+    Trends more = trends.with(next);
+    return new State(
+        stage, page, top, line, hearing, next, notice, bangs, isAsking, sheet, size, aid, more);
   }
 
   State sized(Size next) {
     return new State(
-        stage, page, top, line, hearing, sighting, notice, bangs, isAsking, sheet, next);
+        stage, page, top, line, hearing, sighting, notice, bangs, isAsking, sheet, next, aid,
+        trends);
+  }
+
+  State aid(Aid next) {
+    return new State(
+        stage, page, top, line, hearing, sighting, notice, bangs, isAsking, sheet, size, next,
+        trends);
+  }
+
+  State trends(Trends next) {
+    return new State(
+        stage, page, top, line, hearing, sighting, notice, bangs, isAsking, sheet, size, aid, next);
   }
 
   State over(List<String> lines) {
     return new State(
-        Stage.OVER, 0, 0, line.cleared(), hearing, sighting, "", 0, false, lines, size);
+        Stage.OVER,
+        0,
+        0,
+        line.cleared(),
+        hearing,
+        sighting,
+        "",
+        0,
+        false,
+        lines,
+        size,
+        aid,
+        trends);
   }
 }

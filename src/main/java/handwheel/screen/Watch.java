@@ -16,6 +16,7 @@ public final class Watch {
   private final Ears ears;
   private final Session session;
   private final DoingWords words;
+  private final Optional<Coach> coach;
   private Optional<ScoreSheet> sheet = Optional.empty();
   private boolean isStopped;
 
@@ -23,7 +24,12 @@ public final class Watch {
   Watch(Script script, Ears.Listener listener) {
     this.script = script;
     this.words = new DoingWords(script.ship());
-    this.ears = new Ears(script, listener);
+    this.coach =
+        script
+            .guide()
+            .filter(g -> !script.mode().isScored())
+            .map(g -> new Coach(script.casualty(), g));
+    this.ears = new Ears(script, listener, e -> coach.ifPresent(c -> c.note(e)));
     this.session =
         Session.open(script.ship(), script.casualty(), script.seed(), script.mode(), ears);
     ears.open(session.sight());
@@ -41,6 +47,9 @@ public final class Watch {
       return;
     }
     session.offer(input);
+    if (input instanceof Input.Said said) {
+      coach.ifPresent(c -> c.said(said.order()));
+    }
     if (input instanceof Input.Stopped || input instanceof Input.Ended) {
       tick();
       isStopped = !isOver();
@@ -143,6 +152,11 @@ public final class Watch {
    */
   Sight sight() {
     return session.sight();
+  }
+
+  /** Returns what to say now, where that may be offered at all. */
+  Optional<Advice> advice() {
+    return isOver() ? Optional.empty() : coach.flatMap(c -> c.next(session.now()));
   }
 
   Sighting sighting() {

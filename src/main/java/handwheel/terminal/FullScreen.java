@@ -13,8 +13,8 @@ import org.jline.terminal.spi.SystemStream;
 
 /** Runs a desk on a terminal: keys in, frames out, time as the clock says. */
 public final class FullScreen {
-  private static final long KEY_MS = 25;
-  private static final long FRAME_NS = 100_000_000L;
+  private static final long KEY_MS = 50;
+  private static final long FRAME_NS = 200_000_000L;
 
   /** A key held down repeats faster than this, and says nothing about a caution. */
   private static final long SILENCE_NS = 200_000_000L;

@@ -41,6 +41,8 @@ class FacesTest {
     desk.pass(53 * TICKS_PER_S);
     type(desk, "gg");
     press(desk, Key.Kind.ENTER);
+    approve("roar-100x30", desk.frame(100, 30));
+    approve("roar-160x50", desk.frame(160, 50));
     type(desk, "xx");
     approve("typing-80x24", desk.frame(80, 24));
     press(desk, Key.Kind.ENTER);

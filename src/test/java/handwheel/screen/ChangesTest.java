@@ -11,7 +11,8 @@ final class ChangesTest {
 
   private List<String> see(long tick, String place, double share, String air) {
     Dial dial =
-        new Dial("drum", "drum pressure", Math.round(share * 800) + " psig", share, "0..800");
+        new Dial(
+            "drum", "drum pressure", Math.round(share * 800) + " psig", share, new Scale(0, 800));
     return changes.in(new Sighting(tick, place, false, air, List.of(dial), List.of()));
   }
 
@@ -39,7 +40,7 @@ final class ChangesTest {
   @Test
   void onTheWayHeReadsNothing() {
     see(0, "board", 0.75, "");
-    Dial dial = new Dial("bilge", "bilge", "1 ft", 0.2, "0..6");
+    Dial dial = new Dial("bilge", "bilge", "1 ft", 0.2, new Scale(0, 6));
     Sighting passing = new Sighting(20, "lower door", true, "", List.of(dial), List.of());
     assertThat(changes.in(passing)).isEmpty();
   }

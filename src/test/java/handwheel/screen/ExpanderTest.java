@@ -44,16 +44,64 @@ final class ExpanderTest {
     "checkman, Next: a verb.",
     "checkman shut, Next: a fitting to shut.",
     "checkman set drum-level, Next: `to`; or another fitting.",
-    "chekman, `chekman` where a watchstander or an order to all was expected. Did you mean "
-        + "`checkman`?",
-    "checkman shut man-stop, `man-stop` where a fitting to shut was expected. Did you mean "
-        + "`main-stop`?",
+    "chekman, `chekman` read as `checkman`. Next: a verb.",
+    "chkm, `chkm` where a watchstander or an order to all was expected.",
     "everyone leave now, `now` where the end of the order was expected."
   })
   void whatIsMissingOrWrongIsTold(String typed, String message) {
     Expansion means = expander.expand(typed);
     assertThat(means.isComplete()).isFalse();
     assertThat(means.message()).isEqualTo(message.replace(";", ","));
+  }
+
+  @Test
+  void aSlipOfTheFingersIsMendedAndTold() {
+    Expansion means = expander.expand("checkman shut man-stop");
+    assertThat(means.sentences()).containsExactly("checkman shut main-stop");
+    assertThat(means.isComplete()).isTrue();
+    assertThat(means.message()).isEqualTo("`man-stop` read as `main-stop`.");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "shut main-stop checkman, checkman shut main-stop",
+    "main check shut, checkman shut main-stop",
+    "go remote-station remote-hand, remote-hand go remote-station",
+    "drum-l read, read drum-level"
+  })
+  void theWordsMayStandInAnyOrderThatOneReadingHas(String typed, String full) {
+    assertThat(expander.expand(typed).sentences()).containsExactly(full);
+    assertThat(expander.expand(typed).isComplete()).isTrue();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "s3i, burnerman-saturated light burner-s3",
+    "s2x, burnerman-saturated secure burner-s2",
+    "s45rs, burnerman-saturated shut root-s4 root-s5",
+    "hrs, burnerman-superheater shut root-h1 root-h2 root-h3",
+    "h2go, burnerman-superheater open register-h2",
+    "fpa, pumpman start fuel-pump",
+    "fpx, pumpman trip fuel-pump",
+    "fpxr, remote-hand trip fuel-pump from remote-station",
+    "efa, pumpman start emergency-feed-pump",
+    "cs, checkman shut feed-check",
+    "csr, remote-hand shut feed-check from remote-station",
+    "f1s, blowerman shut intake-flap-1",
+    "bv2o, blowerman open blower-valve-2",
+    "d1o, messenger open scroll-drain-1",
+    "o180, pumpman set fuel-governor to 180 psig",
+    "a60, blowerman set blower-valve-1 blower-valve-2 to 60 %",
+    "t2, pumpman set fuel-suction to tank-2",
+    "dp?, read drum-pressure",
+    "bs??, burnerman-saturated read burner-line-saturated",
+    "bl?r, remote-hand read burner-line-pressure",
+    "sa?, pumpman read salinity",
+    "/l, report leak-report to watch-engineer"
+  })
+  void oneRuleMakesTheOtherShortForms(String typed, String full) {
+    assertThat(expander.expand(typed).sentences()).containsExactly(full);
+    assertThat(expander.expand(typed).isComplete()).isTrue();
   }
 
   @Test

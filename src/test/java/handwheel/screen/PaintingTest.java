@@ -2,6 +2,7 @@ package handwheel.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import handwheel.drill.Mode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -28,6 +29,8 @@ final class PaintingTest {
   void theBoardIsAsApproved() throws IOException {
     State state = Sample.running(1300);
     approve("board-80x24", draw(state, 80, 24));
+    approve("board-100x30", draw(state, 100, 30));
+    approve("board-160x50", draw(state, 160, 50));
     approve("board-120x40", draw(state, 120, 40));
     approve("board-200x60", draw(state, 200, 60));
     approve("board-ascii-80x24", draw(state, 80, 24).ascii());
@@ -89,10 +92,10 @@ final class PaintingTest {
   @Test
   void everyCautionAndTheBriefFitTheSmallestScreen() {
     for (int i = 0; i < ground.pages().cautions(); i++) {
-      State caution = State.first().page(i);
+      State caution = State.first(Mode.PRACTICE).page(i);
       assertThat(ground.pages().of(caution).hasMore(caution)).as("caution %d", i).isFalse();
     }
-    State brief = State.first().at(Stage.BRIEF);
+    State brief = State.first(Mode.PRACTICE).at(Stage.BRIEF);
     assertThat(ground.pages().of(brief).hasMore(brief)).isFalse();
   }
 

@@ -3,6 +3,7 @@ package handwheel.screen;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import handwheel.drill.Input;
+import handwheel.drill.Mode;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -137,6 +138,15 @@ final class ReactionTest {
   }
 
   @Test
+  void aCommaStopsWhoWasToldLastAndZTellsAgainWhatWasHeard() {
+    type(",");
+    assertThat(said()).containsExactly("belay checkman");
+    type("z");
+    assertThat(state.notice()).startsWith("Again: ").contains("Checkman: go to engine room");
+    assertThat(inputs()).hasSize(1);
+  }
+
+  @Test
   void twoExclamationMarksStopTheDrillWhateverIsTyped() {
     type("burn!!");
     assertThat(inputs()).containsExactly(new Input.Stopped());
@@ -199,7 +209,7 @@ final class ReactionTest {
 
   @Test
   void cautionsAreAcknowledgedOneByOneThenTheBriefThenTheDrillBegins() {
-    state = State.first();
+    state = State.first(Mode.PRACTICE);
     for (int i = 0; i < ground.pages().cautions(); i++) {
       assertThat(state.stage()).isEqualTo(Stage.CAUTION);
       assertThat(state.page()).isEqualTo(i);
@@ -214,7 +224,7 @@ final class ReactionTest {
 
   @Test
   void nothingUnseenIsAcknowledged() {
-    state = State.first();
+    state = State.first(Mode.PRACTICE);
     happen(new Event.Resized(new Size(60, 20)));
     press(Key.Kind.ENTER);
     assertThat(state.page()).isZero();

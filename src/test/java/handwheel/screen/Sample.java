@@ -1,5 +1,6 @@
 package handwheel.screen;
 
+import handwheel.drill.Mode;
 import handwheel.logbook.Entry;
 import handwheel.screen.Sighting.Seen;
 import java.util.ArrayList;
@@ -13,11 +14,14 @@ final class Sample {
 
   static Sighting board(long tick) {
     List<Dial> dials = new ArrayList<>();
-    dials.add(new Dial("drum-pressure", "drum pressure", "592 psig", 0.74, "0..800"));
-    dials.add(new Dial("drum-level", "drum level", "-1.2 in", 0.41, "-7..7"));
-    dials.add(new Dial("superheater-outlet", "superheater outlet", "850 F", 0.77, "0..1100"));
+    dials.add(new Dial("drum-pressure", "drum pressure", "592 psig", 0.74, new Scale(0, 800)));
+    dials.add(new Dial("drum-level", "drum level", "-1.2 in", 0.41, new Scale(-7, 7)));
+    dials.add(
+        new Dial("superheater-outlet", "superheater outlet", "850 F", 0.77, new Scale(0, 1100)));
     for (int i = 4; i <= 18; i++) {
-      dials.add(new Dial("gauge-" + i, "gauge number " + i, i * 10 + " psig", i / 18.0, "0..180"));
+      dials.add(
+          new Dial(
+              "gauge-" + i, "gauge number " + i, i * 10 + " psig", i / 18.0, new Scale(0, 180)));
     }
     List<Seen> people =
         List.of(
@@ -44,7 +48,7 @@ final class Sample {
             new Entry.Repeated(400, 20, "checkman", "checkman go engine-room"),
             "Checkman: go to engine room, aye. And so that it does not fit into one row of eighty"
                 + " he says more than he has to.");
-    State state = State.first().at(Stage.RUNNING);
+    State state = State.first(Mode.PRACTICE).at(Stage.RUNNING);
     return state.hearing(hearing).sighting(board(tick));
   }
 }

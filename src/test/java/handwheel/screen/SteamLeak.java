@@ -30,7 +30,8 @@ public final class SteamLeak {
   }
 
   static Ground ground() {
-    return new Ground(new Pages(script(e -> {}), expander()), expander());
+    return new Ground(
+        new Pages(script(e -> {}), expander()), expander(), new Hazards(FOUND.casualty()));
   }
 
   private static Scripts.Found load() {
